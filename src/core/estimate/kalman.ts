@@ -1,0 +1,117 @@
+/**
+ * The Kalman filter's two steps for a Gaussian of n dimensions, in the textbook's words: predict (prior), innovate, gate,
+ * update (posterior). Measurements are scalars, taken one after the other (exact when their errors are independent).
+ * Covariances are full, row by row, and kept symmetric.
+ *
+ * Kalman, R. E.: A New Approach to Linear Filtering and Prediction Problems. J. Basic Engineering 82 (1960), 35-45.
+ */
+
+export interface Gaussian {
+  /** Mean, length n. */
+  readonly x: Float64Array;
+  /** Covariance, n × n, row-major. */
+  readonly P: Float64Array;
+}
+
+/** An entry of the transition matrix off its diagonal: x[row] += value * x[col]. */
+export interface Coupling {
+  readonly row: number;
+  readonly col: number;
+  readonly value: number;
+}
+
+export const copyOf = (g: Gaussian): Gaussian => ({ x: g.x.slice(), P: g.P.slice() });
+
+/** A Gaussian with independent parts. */
+export const independent = (mean: readonly number[], sd: readonly number[]): Gaussian => {
+  const n = mean.length;
+  const P = new Float64Array(n * n);
+  for (let i = 0; i < n; i++) P[i * n + i] = (sd[i] as number) ** 2;
+  return { x: Float64Array.from(mean), P };
+};
+
+/**
+ * Prior: x ← F x, P ← F P Fᵀ + diag(q), in place.
+ * @param decay diagonal of F
+ * @param couplings F off the diagonal; their columns are read before this step changes them
+ * @param q variances that this step adds
+ */
+export const predict = (
+  g: Gaussian,
+  decay: Float64Array,
+  couplings: readonly Coupling[],
+  q: Float64Array,
+): void => {
+  const { x, P } = g;
+  const n = x.length;
+  // F = D + C. First the rows: M = F P, with the coupled rows read from P as it stood.
+  const rows = couplings.map((c) => P.slice(c.col * n, c.col * n + n));
+  const heads = couplings.map((c) => x[c.col] as number);
+  for (let i = 0; i < n; i++) {
+    const d = decay[i] as number;
+    x[i] = (x[i] as number) * d;
+    if (d !== 1) for (let j = 0; j < n; j++) P[i * n + j] = (P[i * n + j] as number) * d;
+  }
+  couplings.forEach((c, k) => {
+    const row = rows[k] as Float64Array;
+    x[c.row] = (x[c.row] as number) + c.value * (heads[k] as number);
+    for (let j = 0; j < n; j++) P[c.row * n + j] = (P[c.row * n + j] as number) + c.value * (row[j] as number);
+  });
+  // Then the columns: P = M Fᵀ.
+  const columns = couplings.map((c) => {
+    const column = new Float64Array(n);
+    for (let i = 0; i < n; i++) column[i] = P[i * n + c.col] as number;
+    return column;
+  });
+  for (let j = 0; j < n; j++) {
+    const d = decay[j] as number;
+    if (d !== 1) for (let i = 0; i < n; i++) P[i * n + j] = (P[i * n + j] as number) * d;
+  }
+  couplings.forEach((c, k) => {
+    const column = columns[k] as Float64Array;
+    for (let i = 0; i < n; i++) P[i * n + c.row] = (P[i * n + c.row] as number) + c.value * (column[i] as number);
+  });
+  for (let i = 0; i < n; i++) P[i * n + i] = (P[i * n + i] as number) + (q[i] as number);
+};
+
+/** Variance of the innovation: h P hᵀ + r. */
+export const innovationVariance = (g: Gaussian, h: Float64Array, r: number): number => {
+  const n = g.x.length;
+  let s = r;
+  for (let i = 0; i < n; i++) {
+    const hi = h[i] as number;
+    if (hi === 0) continue;
+    for (let j = 0; j < n; j++) s += hi * (g.P[i * n + j] as number) * (h[j] as number);
+  }
+  return s;
+};
+
+/**
+ * Posterior, in place: takes in one scalar measurement z = h x + noise of variance r.
+ * @param innovation z minus what the prior expects
+ * @returns the innovation's variance
+ */
+export const update = (g: Gaussian, h: Float64Array, innovation: number, r: number): number => {
+  const { x, P } = g;
+  const n = x.length;
+  const ph = new Float64Array(n);
+  let s = r;
+  for (let i = 0; i < n; i++) {
+    let sum = 0;
+    for (let j = 0; j < n; j++) sum += (P[i * n + j] as number) * (h[j] as number);
+    ph[i] = sum;
+  }
+  for (let i = 0; i < n; i++) s += (h[i] as number) * (ph[i] as number);
+  const gain = innovation / s;
+  for (let i = 0; i < n; i++) {
+    const pi = ph[i] as number;
+    x[i] = (x[i] as number) + pi * gain;
+    const k = pi / s;
+    for (let j = i; j < n; j++) {
+      const v = (P[i * n + j] as number) - k * (ph[j] as number);
+      P[i * n + j] = v;
+      P[j * n + i] = v;
+    }
+  }
+  return s;
+};
