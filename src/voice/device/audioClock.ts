@@ -1,0 +1,18 @@
+/** The two clocks of a page's sound: the audio hardware's (seconds) and the page's (performance.now, ms). */
+export interface AudioClock {
+  /** Context time at which a sound must start so that it leaves the earphone at an instant of the page. */
+  readonly contextTimeS: (pageMs: number) => number;
+  readonly nowS: () => number;
+}
+
+/**
+ * Seconds between a sample's context time and the ear, as far as the browser knows: `outputLatency` counts the device
+ * (Bluetooth included where the system tells), `baseLatency` only the browser's own buffer.
+ */
+export const outputLatencyS = (context: AudioContext): number =>
+  context.outputLatency || context.baseLatency || 0;
+
+export const audioClockOf = (context: AudioContext, nowMs: () => number): AudioClock => ({
+  nowS: () => context.currentTime,
+  contextTimeS: (pageMs) => context.currentTime + (pageMs - nowMs()) / 1000 - outputLatencyS(context),
+});

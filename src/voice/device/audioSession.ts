@@ -1,0 +1,13 @@
+/** W3C Audio Session, of which only Safari 16.4 and later has a part; everything else mixes by itself. */
+type SessionType = 'auto' | 'playback' | 'transient' | 'transient-solo' | 'ambient' | 'play-and-record';
+
+/**
+ * Asks that the runner's own music goes on, lower, while a call sounds. Must be set before the audio context is made.
+ * @returns false where the browser has no such thing
+ */
+export const askToMixWithMusic = (nav: Navigator = navigator): boolean => {
+  const session = (nav as { audioSession?: { type: SessionType } }).audioSession;
+  if (session === undefined) return false;
+  session.type = 'transient';
+  return true;
+};

