@@ -8,11 +8,12 @@ export interface Counts {
   readonly skipped: number;
 }
 
-/** A file that could not be loaded and an error outside any test count as failures: they fail the run. */
+/** A file that could not be loaded, a hook that threw and an error outside any test count as failures: they fail the run. */
 export const countTests = (modules: readonly TestModule[], strayErrors: number): Counts => {
   const counts = { passed: 0, failed: strayErrors, skipped: 0 };
   for (const module of modules) {
     counts.failed += module.errors().length;
+    for (const suite of module.children.allSuites()) counts.failed += suite.errors().length;
     for (const test of module.children.allTests()) {
       const { state } = test.result();
       if (state === 'passed' || state === 'failed') counts[state]++;
