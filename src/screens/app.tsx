@@ -1,0 +1,32 @@
+import type { ReadonlySignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
+import { SCREENS, type ScreenName } from './route.ts';
+
+const NAMES: Record<ScreenName, string> = { plan: 'Plan', rehearse: 'Rehearse', run: 'Run' };
+
+interface Props {
+  readonly route: ReadonlySignal<ScreenName>;
+  readonly screens: Record<ScreenName, () => ComponentChildren>;
+}
+
+export const App = ({ route, screens }: Props) => (
+  <>
+    <header class="bar">
+      <a class="name" href="#/rehearse">
+        <svg viewBox="0 0 24 36" aria-hidden="true">
+          <path class="rope" d="M12 0v20M7 6h5M12 13h5" />
+          <path class="lead" d="M12 19c4 5 6 8 6 11a6 6 0 0 1-12 0c0-3 2-6 6-11z" />
+        </svg>
+        Soundline
+      </a>
+      <nav aria-label="Screens">
+        {SCREENS.map((name) => (
+          <a key={name} href={`#/${name}`} aria-current={route.value === name ? 'page' : undefined}>
+            {NAMES[name]}
+          </a>
+        ))}
+      </nav>
+    </header>
+    {screens[route.value]()}
+  </>
+);

@@ -1,0 +1,76 @@
+import type { DistanceUnit } from '../../core/units/units.ts';
+import type { DriftSample } from '../../session/runCell.ts';
+import { distance, unitName } from '../format.ts';
+import { bandPath, distanceTicksM, linePath, niceTopS, type Scale } from './chartPaths.ts';
+import { useWidth } from './width.ts';
+
+const HEIGHT = 220;
+const MARGIN = { top: 12, right: 12, bottom: 30, left: 40 };
+
+interface Props {
+  readonly samples: readonly DriftSample[];
+  readonly distanceM: number;
+  readonly unit: DistanceUnit;
+  /** Where calls were made. */
+  readonly callsM: readonly number[];
+}
+
+/** Drift over distance as a tide curve: above the water line is ahead of plan, below is behind. */
+export const DriftChart = ({ samples, distanceM, unit, callsM }: Props) => {
+  const [ref, width] = useWidth<HTMLElement>();
+  const top = niceTopS(samples);
+  const inner = { width: width - MARGIN.left - MARGIN.right, height: HEIGHT - MARGIN.top - MARGIN.bottom };
+  const scale: Scale = {
+    x: (m) => MARGIN.left + (m / distanceM) * inner.width,
+    y: (s) => MARGIN.top + (0.5 - s / (2 * top)) * inner.height,
+  };
+  const waterY = scale.y(0);
+  const bedY = HEIGHT - MARGIN.bottom;
+  const last = samples.at(-1);
+  return (
+    <figure class="chart" ref={ref}>
+      <figcaption>
+        Drift over distance, seconds up or down, with the band that holds the truth 19 times in 20
+      </figcaption>
+      <svg width={width} height={HEIGHT} role="img" aria-label={spoken(last, unit)}>
+        <rect class="water" x={MARGIN.left} y={waterY} width={inner.width} height={bedY - waterY} />
+        {[top, top / 2, -top / 2, -top].map((s) => (
+          <g key={s}>
+            <path class="grid" d={`M${MARGIN.left} ${scale.y(s)}h${inner.width}`} />
+            <text
+              class={s > 0 ? 'tick tick-up' : 'tick tick-down'}
+              x={MARGIN.left - 8}
+              y={scale.y(s) + 4}
+              text-anchor="end"
+            >
+              {Math.abs(s)}
+            </text>
+          </g>
+        ))}
+        {distanceTicksM(distanceM, unit, inner.width).map((m) => (
+          <g key={m}>
+            <path class="grid" d={`M${scale.x(m)} ${MARGIN.top}V${bedY}`} />
+            <text class="tick" x={scale.x(m)} y={HEIGHT - 8} text-anchor="middle">
+              {distance(m, unit, 0)}
+            </text>
+          </g>
+        ))}
+        <text class="tick" x={MARGIN.left - 8} y={HEIGHT - 8} text-anchor="end">
+          {unitName(unit)}
+        </text>
+        <path class="surface" d={`M${MARGIN.left} ${waterY}h${inner.width}`} />
+        <path class="band" d={bandPath(samples, scale)} />
+        <path class="curve" d={linePath(samples, scale)} />
+        {callsM.map((m) => (
+          <path key={m} class="call-mark" d={`M${scale.x(m)} ${bedY}v-7`} />
+        ))}
+        {last && <circle class="curve-end" cx={scale.x(last.distanceM)} cy={scale.y(last.aheadS)} r="4" />}
+      </svg>
+    </figure>
+  );
+};
+
+const spoken = (last: DriftSample | undefined, unit: DistanceUnit): string =>
+  last === undefined
+    ? 'Nothing to draw yet'
+    : `At ${distance(last.distanceM, unit, 1)} ${unitName(unit)}: ${Math.round(Math.abs(last.aheadS))} seconds ${last.aheadS >= 0 ? 'up' : 'down'}`;

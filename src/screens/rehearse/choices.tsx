@@ -1,0 +1,40 @@
+import type { Signal } from '@preact/signals';
+import { RATES, type RehearseModel, SOURCES, type Source } from '../../session/rehearseModel.ts';
+
+const SOURCE_NAMES: Record<Source, string> = { demo: 'Demo race', plan: 'My plan' };
+
+export const SourceChoice = ({ value }: { value: Signal<Source> }) => (
+  <fieldset class="choice">
+    <legend>Race</legend>
+    {SOURCES.map((source) => (
+      <label key={source}>
+        <input
+          type="radio"
+          name="source"
+          checked={value.value === source}
+          onChange={() => {
+            value.value = source;
+          }}
+        />
+        <span>{SOURCE_NAMES[source]}</span>
+      </label>
+    ))}
+  </fieldset>
+);
+
+export const RateChoice = ({ model }: { model: RehearseModel }) => (
+  <fieldset class="choice">
+    <legend>Rate</legend>
+    {RATES.map((rate) => (
+      <label key={rate}>
+        <input
+          type="radio"
+          name="rate"
+          checked={model.rate.value === rate}
+          onChange={() => model.choose(rate)}
+        />
+        <span>{rate}×</span>
+      </label>
+    ))}
+  </fieldset>
+);

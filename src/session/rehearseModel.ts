@@ -1,0 +1,58 @@
+import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import type { Input } from '../core/estimate/input.ts';
+import type { RunConfig } from '../core/run/run.ts';
+import type { Ear } from './ear.ts';
+import { type PageTime, type Rehearsal, startRehearsal } from './rehearsal.ts';
+
+export const RATES = [1, 5, 20, 60] as const;
+export type Rate = (typeof RATES)[number];
+
+export const SOURCES = ['demo', 'plan'] as const;
+/** What is rehearsed: the built-in demo race, or the runner's own plan. */
+export type Source = (typeof SOURCES)[number];
+
+export interface RehearseModel {
+  readonly source: Signal<Source>;
+  readonly rate: Signal<Rate>;
+  readonly current: ReadonlySignal<Rehearsal | null>;
+  /** To be called inside a touch or key press: it wakes the sound. */
+  readonly begin: () => Promise<void>;
+  readonly choose: (rate: Rate) => void;
+  readonly leave: () => void;
+}
+
+export interface RehearseParts {
+  /** A run to rehearse: its setting, and the tape of everything that comes in. */
+  readonly tapeOf: (source: Source) => { readonly config: RunConfig; readonly tape: readonly Input[] };
+  readonly ear: Ear;
+  readonly wake: () => Promise<boolean>;
+  readonly time: PageTime;
+}
+
+/** Quick enough to hear a race in a few minutes, slow enough to follow the figures. */
+const FIRST_RATE: Rate = 20;
+
+export const createRehearseModel = (parts: RehearseParts): RehearseModel => {
+  const source = signal<Source>('demo');
+  const rate = signal<Rate>(FIRST_RATE);
+  const current = signal<Rehearsal | null>(null);
+  return {
+    source,
+    rate,
+    current,
+    begin: async () => {
+      current.value?.end();
+      await parts.wake();
+      const { config, tape } = parts.tapeOf(source.value);
+      current.value = startRehearsal(config, tape, rate.value, parts.ear, parts.time);
+    },
+    choose: (to) => {
+      rate.value = to;
+      current.value?.setRate(to);
+    },
+    leave: () => {
+      current.value?.end();
+      current.value = null;
+    },
+  };
+};

@@ -1,0 +1,77 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+import type { Call } from '../core/cues/call.ts';
+import type { Drift } from '../core/drift/drift.ts';
+import type { Input } from '../core/estimate/input.ts';
+import type { Progress } from '../core/estimate/progress.ts';
+import type { RunConfig } from '../core/run/run.ts';
+import { beginRun, driftOf, progressOf, step } from './fakeEngine.ts';
+
+/** Where the run stands at one instant, for the screens: they format, they do not compute. */
+export interface RunView {
+  readonly atMs: number;
+  /** Own clock; null before the start. */
+  readonly elapsedS: number | null;
+  readonly progress: Progress;
+  readonly drift: Drift | null;
+}
+
+/** A point of the drift's curve. */
+export interface DriftSample {
+  readonly distanceM: number;
+  readonly aheadS: number;
+  readonly aheadSdS: number;
+}
+
+/** The one mutable cell of a run: what came in, what it folds to, what was called. */
+export interface RunCell {
+  readonly config: RunConfig;
+  readonly calls: ReadonlySignal<readonly Call[]>;
+  readonly samples: ReadonlySignal<readonly DriftSample[]>;
+  /** Appends an input to the log, folds it, and returns the calls that it brought. */
+  readonly feed: (input: Input) => readonly Call[];
+  readonly viewAt: (atMs: number) => RunView;
+  readonly inputs: () => readonly Input[];
+}
+
+/** The drift's curve is drawn from about this many points, whatever the distance. */
+const SAMPLES = 400;
+
+export const createRunCell = (config: RunConfig, record: (input: Input) => void = () => {}): RunCell => {
+  let run = beginRun(config);
+  const inputs: Input[] = [];
+  const calls = signal<readonly Call[]>([]);
+  const samples = signal<readonly DriftSample[]>([]);
+  const sampleEveryM = config.plan.distanceM / SAMPLES;
+
+  const viewAt = (atMs: number): RunView => {
+    const progress = progressOf(run, atMs);
+    return {
+      atMs,
+      elapsedS: progress.startMs === null ? null : Math.max(0, atMs - progress.startMs) / 1000,
+      progress,
+      drift: progress.startMs === null ? null : driftOf(run, atMs),
+    };
+  };
+
+  const sample = (atMs: number): void => {
+    const { progress, drift } = viewAt(atMs);
+    const lastM = samples.value.at(-1)?.distanceM ?? Number.NEGATIVE_INFINITY;
+    if (drift === null || progress.distanceM < lastM + sampleEveryM) return;
+    samples.value = [
+      ...samples.value,
+      { distanceM: progress.distanceM, aheadS: drift.aheadS, aheadSdS: drift.aheadSdS },
+    ];
+  };
+
+  const feed = (input: Input): readonly Call[] => {
+    record(input);
+    inputs.push(input);
+    const stepped = step(run, input);
+    run = stepped.run;
+    if (input.type === 'fix') sample(input.atMs);
+    if (stepped.calls.length > 0) calls.value = [...calls.value, ...stepped.calls];
+    return stepped.calls;
+  };
+
+  return { config, calls, samples, feed, viewAt, inputs: () => inputs };
+};
