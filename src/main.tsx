@@ -1,6 +1,6 @@
-import { signal } from '@preact/signals';
 import { render } from 'preact';
 import { App } from './screens/app.tsx';
+import { SoundState } from './screens/parts/soundState.tsx';
 import { RehearseScreen } from './screens/rehearse/rehearse.tsx';
 import { watchRoute } from './screens/route.ts';
 import './screens/style/base.css';
@@ -9,32 +9,29 @@ import './screens/style/sounding.css';
 import './screens/style/rehearse.css';
 import { fakeInputs, fakePlan } from './session/fakeEngine.ts';
 import { createRehearseModel } from './session/rehearseModel.ts';
+import { pageTime } from './voice/device/pageTime.ts';
+import { createSpeaker } from './voice/device/speaker.ts';
+import { englishPack } from './voice/packs/english.ts';
+import { voiceOf } from './voice/utter.ts';
 
 const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no #page');
 
-const time = {
-  nowMs: () => performance.now(),
-  every: (ms: number, run: () => void) => {
-    const timer = setInterval(run, ms);
-    return () => clearInterval(timer);
-  },
-};
-
+const speaker = createSpeaker(englishPack, `/voice/${englishPack.variants.normal.file}`, pageTime);
+const voice = voiceOf(englishPack);
 const route = watchRoute();
-const silent = signal(0);
 const rehearse = createRehearseModel({
   tapeOf: () => ({
     config: {
       plan: fakePlan,
       course: null,
-      voice: { utter: (s) => ({ text: `${s.kind}`, parts: [], durationS: 2 }) },
+      voice,
     },
     tape: fakeInputs(fakePlan, 0),
   }),
-  ear: { say: () => 'silent', takeBack: () => {}, hush: () => {} },
-  wake: async () => silent.value > 0,
-  time,
+  ear: speaker,
+  wake: speaker.wake,
+  time: pageTime,
 });
 
 render(
@@ -42,7 +39,7 @@ render(
     route={route}
     screens={{
       plan: () => <main>Plan</main>,
-      rehearse: () => <RehearseScreen model={rehearse} sound={null} />,
+      rehearse: () => <RehearseScreen model={rehearse} sound={<SoundState speaker={speaker} />} />,
       run: () => <main>Run</main>,
     }}
   />,

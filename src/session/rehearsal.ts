@@ -2,7 +2,8 @@ import { type ReadonlySignal, signal } from '@preact/signals';
 import type { Call } from '../core/cues/call.ts';
 import type { Input } from '../core/estimate/input.ts';
 import type { RunConfig } from '../core/run/run.ts';
-import type { Ear } from './ear.ts';
+import type { Ear } from '../voice/device/ear.ts';
+import type { PageTime } from '../voice/device/pageTime.ts';
 import { createRunCell, type RunCell, type RunView } from './runCell.ts';
 import { anchored, atRate, engineAtMs, pageAtMs, type TapeClock, withCall } from './tapeClock.ts';
 
@@ -20,12 +21,6 @@ export interface Rehearsal {
   /** The one thing the runner can do with their hands, at the tape's present instant. */
   readonly press: (event: 'marker' | 'ask') => void;
   readonly end: () => void;
-}
-
-/** The page's clock and timers. */
-export interface PageTime {
-  readonly nowMs: () => number;
-  readonly every: (ms: number, run: () => void) => () => void;
 }
 
 /** How often the tape is looked at. Calls are placed on the audio clock, so this sets no accuracy. */

@@ -1,8 +1,9 @@
 import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Input } from '../core/estimate/input.ts';
 import type { RunConfig } from '../core/run/run.ts';
-import type { Ear } from './ear.ts';
-import { type PageTime, type Rehearsal, startRehearsal } from './rehearsal.ts';
+import type { Ear } from '../voice/device/ear.ts';
+import type { PageTime } from '../voice/device/pageTime.ts';
+import { type Rehearsal, startRehearsal } from './rehearsal.ts';
 
 export const RATES = [1, 5, 20, 60] as const;
 export type Rate = (typeof RATES)[number];

@@ -4,36 +4,26 @@ import type { Pack } from '../packs/pack.ts';
 import { renderTone } from '../tones/render.ts';
 import { audioClockOf } from './audioClock.ts';
 import { askToMixWithMusic } from './audioSession.ts';
+import type { Ear, Heard } from './ear.ts';
 import { loadSound, type Output, outputNow, rebuildOutput } from './howlerDevice.ts';
+import type { PageTime } from './pageTime.ts';
 import { createPulse } from './pulse.ts';
 import { decoderShiftS, type SoundStore, scoreOf } from './score.ts';
 
 /** `asleep`: loaded, but the browser wants a touch first, or something took the sound away. */
 export type SpeakerState = 'loading' | 'asleep' | 'ready' | 'failed';
 
-/** What became of an utterance: see `say`. */
-export type Heard = 'scheduled' | 'late' | 'silent';
-
-export interface Speaker {
+export interface Speaker extends Ear {
   readonly state: ReadonlySignal<SpeakerState>;
   /** Why loading failed, one line. */
   readonly trouble: ReadonlySignal<string | null>;
   /** To be called inside a touch or key press. True once the audio clock moves; false when it does not within a second. */
   readonly wake: () => Promise<boolean>;
-  readonly say: (utterance: Utterance, atPageMs: number, latestPageMs: number) => Heard;
-  readonly takeBack: () => void;
-  readonly hush: () => void;
 }
 
 interface Sounding {
   readonly beginS: number;
   readonly sources: readonly AudioBufferSourceNode[];
-}
-
-/** The page's clock and timers. */
-export interface PageTime {
-  readonly nowMs: () => number;
-  readonly every: (ms: number, run: () => void) => () => void;
 }
 
 /** The context needs this long to take a source that is to start at once. */

@@ -1,9 +1,9 @@
-import type { Utterance } from '../core/cues/voicePort.ts';
+import type { Utterance } from '../../core/cues/voicePort.ts';
 
-/** What became of a call at the device. */
+/** What became of an utterance at the device. */
 export type Heard = 'scheduled' | 'late' | 'silent';
 
-/** The ear as a session sees it. Times are page milliseconds (performance.now). */
+/** The ear as a run sees it. Times are page milliseconds (performance.now). */
 export interface Ear {
   /**
    * Sounds an utterance so that it is heard at an instant, sample-exact between its parts. It may begin later, but not

@@ -1,0 +1,41 @@
+import { chromium } from 'playwright-core';
+import { build, preview } from 'vite';
+import type { TestProject } from 'vitest/node';
+import { chromiumPath } from './support/chromium.ts';
+
+declare module 'vitest' {
+  export interface ProvidedContext {
+    /** Origin of the served production build, without a slash at the end. */
+    origin: string;
+    /** Where the one browser listens for the tests. */
+    browserAt: string;
+  }
+}
+
+/** Apart from `dist`, so that a run of the tests does not change what `npm start` serves. */
+const OUT_DIR = 'node_modules/.soundline-browser-test';
+
+/** One production build, one server and one browser for all browser tests. */
+export default async ({ provide }: TestProject): Promise<() => Promise<void>> => {
+  const outDir = OUT_DIR;
+  await build({ logLevel: 'warn', build: { outDir, emptyOutDir: true } });
+  const server = await preview({
+    logLevel: 'warn',
+    build: { outDir },
+    preview: { port: 4189, host: '127.0.0.1' },
+  });
+  const browser = await chromium.launchServer({
+    executablePath: chromiumPath(),
+    // Chromium's sandbox refuses to run as root, as in a container.
+    args: process.getuid?.() === 0 ? ['--no-sandbox'] : [],
+  });
+  const address = server.httpServer.address();
+  if (address === null || typeof address === 'string') throw new Error('the server has no port');
+  // Geolocation wants a secure context: localhost counts as one.
+  provide('origin', `http://localhost:${address.port}`);
+  provide('browserAt', browser.wsEndpoint());
+  return async () => {
+    await browser.close();
+    await server.close();
+  };
+};
