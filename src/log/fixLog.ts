@@ -1,0 +1,85 @@
+import type { Input } from '../core/estimate/input.ts';
+import { type DoorError, err, ok, type Result } from '../core/units/result.ts';
+import { type LineFault, type LogEntry, readLogLine } from './logLine.ts';
+import { arrivalTimesMs, repairEpoch, undoSetBack } from './logTimes.ts';
+
+/** A day at ten fixes a second is 150 MB; a race at one a second is 2 MB. */
+export const MAX_LOG_CHARS = 64_000_000;
+
+/** A log as the engine eats it, and what of it could not be used. */
+export interface FixLog {
+  /** In order of arrival; `atMs` never falls. */
+  readonly inputs: readonly Input[];
+  /** Lines left out. */
+  readonly skipped: number;
+  /** Why, the first few: `line 17: expected coords.latitude in degrees, -90 to 90, found null`. */
+  readonly faults: readonly string[];
+}
+
+const MAX_FAULTS_KEPT = 5;
+
+const isEntry = (x: LogEntry | LineFault): x is LogEntry => 'type' in x;
+
+/** An entry with its times put right. A fix keeps the receiver's time beside the time of its arrival. */
+const inputOf = (entry: LogEntry, timestampMs: number, atMs: number): Input => {
+  switch (entry.type) {
+    case 'fix':
+      return { type: 'fix', atMs, fix: { ...entry.fix, timestampMs } };
+    case 'event':
+      return { type: 'event', atMs, event: entry.event };
+    case 'motion':
+      return { type: 'motion', atMs, stepHz: entry.stepHz };
+    case 'clock':
+      return { type: 'clock', atMs };
+  }
+};
+
+/** Times of arrival: as logged where every line has one, else from the timestamps. Never falling. */
+const timesOf = (entries: readonly LogEntry[]): { readonly stampsMs: number[]; readonly atMs: number[] } => {
+  const repaired = repairEpoch([
+    ...entries.map((e) => e.timestampMs),
+    ...entries.flatMap((e) => (e.receivedMs === null ? [] : [e.receivedMs])),
+  ]).slice(0, entries.length);
+  if (entries.every((e) => e.receivedMs !== null)) {
+    let clock = Number.NEGATIVE_INFINITY;
+    const atMs = entries.map((e) => {
+      clock = Math.max(clock, e.receivedMs ?? clock);
+      return clock;
+    });
+    return { stampsMs: repaired, atMs };
+  }
+  const stampsMs = undoSetBack(repaired);
+  return { stampsMs, atMs: arrivalTimesMs(stampsMs) };
+};
+
+/**
+ * A fix log's text (`.jsonl`, one object a line) to inputs. A damaged line is skipped and counted; only a log without
+ * one usable line is refused, by its first bad line. Never throws.
+ */
+export const parseFixLog = (text: string): Result<FixLog, DoorError> => {
+  if (text.length > MAX_LOG_CHARS) {
+    return err({ place: 'the file', expected: 'at most 64 MB of fixes', found: `${text.length} characters` });
+  }
+  const entries: LogEntry[] = [];
+  const faults: DoorError[] = [];
+  let skipped = 0;
+  for (const [i, line] of text.split(/\r\n|\n|\r/).entries()) {
+    const trimmed = line.replace(/^\uFEFF/, '').trim();
+    if (trimmed === '') continue;
+    const got = readLogLine(trimmed);
+    if (isEntry(got)) entries.push(got);
+    else {
+      skipped++;
+      if (faults.length < MAX_FAULTS_KEPT) faults.push({ place: `line ${i + 1}`, ...got });
+    }
+  }
+  if (entries.length === 0) {
+    return err(
+      faults[0] ?? { place: 'line 1', expected: 'a fix or an event as a JSON object', found: 'nothing' },
+    );
+  }
+  const { stampsMs, atMs } = timesOf(entries);
+  const inputs = entries.map((e, i) => inputOf(e, stampsMs[i] ?? e.timestampMs, atMs[i] ?? e.timestampMs));
+  const said = faults.map((f) => `${f.place}: expected ${f.expected}, found ${f.found}`);
+  return ok({ inputs, skipped, faults: said });
+};
