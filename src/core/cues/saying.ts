@@ -11,7 +11,13 @@ export type Saying =
   /** Too quick even for the opening; seconds per unit above the opening's pace. */
   | { readonly kind: 'opening'; readonly what: 'tooQuick'; readonly byS: number; readonly unit: DistanceUnit }
   | { readonly kind: 'settle'; readonly pace: Pace; readonly ahead: Ahead }
-  | { readonly kind: 'marker'; readonly count: number; readonly unit: DistanceUnit; readonly splitS: number; readonly ahead: Ahead }
+  | {
+      readonly kind: 'marker';
+      readonly count: number;
+      readonly unit: DistanceUnit;
+      readonly splitS: number;
+      readonly ahead: Ahead;
+    }
   /** No board made sense for the press. */
   | { readonly kind: 'marker'; readonly what: 'noBoard' }
   | { readonly kind: 'checkpoint'; readonly place: Place; readonly timeS: number; readonly ahead: Ahead }
@@ -22,7 +28,13 @@ export type Saying =
   | { readonly kind: 'fuel'; readonly item: Item; readonly inM: number; readonly withWater: boolean }
   | { readonly kind: 'push'; readonly pace: Pace; readonly remainingM: number; readonly ahead: Ahead }
   | { readonly kind: 'signal'; readonly what: 'lost' | 'back' | 'lineReversed'; readonly ahead: Ahead | null }
-  | { readonly kind: 'answer'; readonly distanceM: number; readonly unit: DistanceUnit; readonly ahead: Ahead | null; readonly finishS: number | null }
+  | {
+      readonly kind: 'answer';
+      readonly distanceM: number;
+      readonly unit: DistanceUnit;
+      readonly ahead: Ahead | null;
+      readonly finishS: number | null;
+    }
   | { readonly kind: 'finish'; readonly timeS: number; readonly ahead: Ahead };
 
 export interface Pace {
@@ -39,6 +51,4 @@ export interface Ahead {
 }
 
 /** A place with a name of its own, else a distance in tenths of the unit. */
-export type Place =
-  | { readonly name: 'halfway' }
-  | { readonly tenths: number; readonly unit: DistanceUnit };
+export type Place = { readonly name: 'halfway' } | { readonly tenths: number; readonly unit: DistanceUnit };

@@ -1,3 +1,11 @@
+import type { Progress } from '../estimate/progress.ts';
+import type { RacePlan } from '../plan/racePlan.ts';
+import type { Schedule } from '../plan/schedule.ts';
+import { M_PER_KM } from '../units/units.ts';
+import type { Keeping } from './keeping.ts';
+import { normalBelow } from './normal.ts';
+import { projectionSdS } from './projection.ts';
+
 /** Estimate against schedule, at one instant. Ahead is positive, behind negative. */
 export interface Drift {
   readonly aheadS: number;
@@ -10,3 +18,52 @@ export interface Drift {
   /** Probability of making the goal, 0..1. */
   readonly goalChance: number;
 }
+
+/** The two clocks of a race at one instant, seconds. */
+export interface Clocks {
+  /** Since the runner crossed the start line. */
+  readonly ownS: number;
+  /** On the clock that the goal is by: the own clock, or the gun's where the plan says so and the gun was heard. */
+  readonly goalS: number;
+}
+
+/** Own and goal clock at an instant. */
+export const clocksAt = (plan: RacePlan, startMs: number, gunMs: number | null, atMs: number): Clocks => ({
+  ownS: (atMs - startMs) / 1000,
+  goalS: (atMs - (plan.goalBy === 'gun' && gunMs !== null ? gunMs : startMs)) / 1000,
+});
+
+/** Seconds ahead of the schedule at one instant, and its standard deviation: a metre is worth the planned pace there. */
+export const aheadAt = (
+  schedule: Schedule,
+  progress: Progress,
+  goalClockS: number,
+): { readonly aheadS: number; readonly aheadSdS: number } => ({
+  aheadS: schedule.timeAtS(progress.distanceM) - goalClockS,
+  aheadSdS: (progress.distanceSdM * schedule.paceAtSPerKm(progress.distanceM)) / M_PER_KM,
+});
+
+/** Estimate against schedule. */
+export const driftAt = (
+  schedule: Schedule,
+  plan: RacePlan,
+  progress: Progress,
+  clocks: Clocks,
+  keeping: Keeping,
+): Drift => {
+  const { aheadS, aheadSdS } = aheadAt(schedule, progress, clocks.goalS);
+  const remainingM = schedule.distanceM - progress.distanceM;
+  const remainingPlanS = schedule.timeAtS(schedule.distanceM) - schedule.timeAtS(progress.distanceM);
+  const remainingS = keeping.rate > 0 ? remainingPlanS / keeping.rate : Number.POSITIVE_INFINITY;
+  const hasProjection = progress.distanceM > 0 && Number.isFinite(remainingS);
+  const sdS = projectionSdS(aheadSdS, keeping, remainingS);
+  const leftS = plan.goalS - clocks.goalS;
+  return {
+    aheadS,
+    aheadSdS,
+    projectedFinishS: hasProjection ? clocks.ownS + remainingS : null,
+    projectedFinishSdS: sdS,
+    neededPaceSPerKm: remainingM > 0 && leftS > 0 ? (leftS / remainingM) * M_PER_KM : null,
+    goalChance: hasProjection ? normalBelow((leftS - remainingS) / sdS) : 0,
+  };
+};

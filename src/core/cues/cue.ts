@@ -1,0 +1,46 @@
+import type { Saying } from './saying.ts';
+
+/**
+ * What goes before what when two cues want the same moment. The numbers only order; the reasons stand in each rule.
+ */
+export const IMPORTANCE = {
+  finish: 100,
+  checkpoint: 90,
+  start: 85,
+  answer: 80,
+  signal: 70,
+  pace: 60,
+  settle: 55,
+  push: 50,
+  fuel: 45,
+  opening: 40,
+  station: 35,
+  marker: 30,
+} as const;
+
+/** How a cue stands to silence: routine ones keep their distance, a mark or an answer does not wait for it. */
+export type Manner = 'routine' | 'mark' | 'answer';
+
+/** Something worth telling now. */
+export interface Cue {
+  readonly saying: Saying;
+  readonly importance: number;
+  readonly manner: Manner;
+  /** Not to begin before. For a mark the very moment. */
+  readonly dueMs: number;
+  /** Not worth beginning after. */
+  readonly expiresMs: number;
+  /** Only the short form suits. */
+  readonly onlyShort: boolean;
+  readonly atM: number | null;
+  readonly aheadS: number | null;
+  readonly aheadSdS: number | null;
+  readonly distanceM: number | null;
+  readonly why: string;
+}
+
+/** What a rule found at a moment: its own state from here on, and perhaps a cue. `null` instead: nothing changed. */
+export interface Found<Watch> {
+  readonly watch: Watch;
+  readonly cue: Cue | null;
+}

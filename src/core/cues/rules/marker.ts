@@ -1,0 +1,53 @@
+import { crossingAt, crossingMs } from '../crossing.ts';
+import { type Found, IMPORTANCE } from '../cue.ts';
+import type { Moment } from '../moment.ts';
+import { aheadFor, timeFor } from '../rounding.ts';
+import { LOOK_AHEAD_MS } from '../scheduler.ts';
+
+/**
+ * Kilometre or mile split. What: which board, the time since the one before, ahead or behind. Why now: the runner passes
+ * the board. Important: least of all; it is the first to give way. True for some seconds, while the board is in sight.
+ * Short: without the number of the board. Silent where a checkpoint or another call stands at the same place.
+ */
+export interface MarkerWatch {
+  readonly next: number;
+  /** Own time at the board before; 0 at the start. */
+  readonly lastOwnS: number;
+  readonly lastSdS: number;
+}
+
+const SHELF_LIFE_MS = 8000;
+/** A split less sure than this is no split. */
+const MOST_SD_S = 4;
+
+export const beginMarkers: MarkerWatch = { next: 0, lastOwnS: 0, lastSdS: 0 };
+
+export const lookForMarker = (watch: MarkerWatch, moment: Moment): Found<MarkerWatch> | null => {
+  const board = moment.race.boards[watch.next];
+  if (board === undefined || crossingMs(moment, board.atM) > moment.nowMs + LOOK_AHEAD_MS) return null;
+  const crossing = crossingAt(moment, board.atM);
+  const next: MarkerWatch = { next: watch.next + 1, lastOwnS: crossing.ownS, lastSdS: crossing.sdS };
+  if (board.taken || crossing.sdS > MOST_SD_S) return { watch: next, cue: null };
+  return {
+    watch: next,
+    cue: {
+      saying: {
+        kind: 'marker',
+        count: board.count,
+        unit: moment.race.plan.unit,
+        splitS: timeFor(crossing.ownS - watch.lastOwnS, Math.hypot(crossing.sdS, watch.lastSdS)),
+        ahead: aheadFor(crossing.aheadS, crossing.sdS, crossing.reckoned),
+      },
+      importance: IMPORTANCE.marker,
+      manner: 'routine',
+      dueMs: crossing.atMs,
+      expiresMs: crossing.atMs + SHELF_LIFE_MS,
+      onlyShort: false,
+      atM: board.atM,
+      aheadS: crossing.aheadS,
+      aheadSdS: crossing.sdS,
+      distanceM: Math.max(board.atM, moment.progress.distanceM),
+      why: 'board passed',
+    },
+  };
+};
