@@ -1,5 +1,6 @@
 import type { LatLon, Plane } from '../geo/ruler.ts';
 import { eastM, legM, northM, planeAt, pointOn } from '../geo/ruler.ts';
+import { straighten } from './straighten.ts';
 
 /** A point of a recorded line, in order of running. */
 export interface LinePoint extends LatLon {
@@ -18,12 +19,55 @@ export interface CourseLine {
   readonly northM: Float64Array;
   /** Official metres along the line at each vertex; strictly increasing from 0 to officialM. */
   readonly alongM: Float64Array;
+  /** Running variance of the distance between line and official course at each vertex, before the ends tie it down. */
+  readonly doubtM2: Float64Array;
   /** Height at each vertex, metres; null where the recording has none. */
   readonly elevationM: Float64Array | null;
 }
 
 /** Points closer than this to the one before say nothing new and would make a direction out of rounding. */
 const MIN_LEG_M = 0.05;
+/** Beyond this many points the line is thinned to legs of at least THIN_LEG_M: a road is not known more finely. */
+const MANY_POINTS = 8000;
+const THIN_LEG_M = 5;
+
+/** Takes out what a recorder adds by itself: repeats, and single points thrown far aside and back again. */
+const tidy = (points: readonly LinePoint[]): LinePoint[] => {
+  const minLegM = points.length > MANY_POINTS ? THIN_LEG_M : MIN_LEG_M;
+  const kept: LinePoint[] = [];
+  const last = points.at(-1);
+  for (const p of points) {
+    const before = kept.at(-1);
+    if (before && legM(before, p) < minLegM) {
+      // The end of the line stays where it is: it takes the place of a near neighbour.
+      if (p === last && kept.length > 1) kept[kept.length - 1] = p;
+      continue;
+    }
+    kept.push(p);
+  }
+  const legs = kept.slice(1).map((p, i) => legM(kept[i] as LinePoint, p));
+  const usualM = legs.toSorted((a, b) => a - b)[legs.length >> 1] ?? 0;
+  return kept.filter((p, i) => {
+    const a = kept[i - 1];
+    const b = kept[i + 1];
+    if (!a || !b) return true;
+    const outM = Math.min(legM(a, p), legM(p, b));
+    return !(outM > SPIKE_M && outM > SPIKE_LEGS * usualM && legM(a, b) < outM / 2);
+  });
+};
+
+/** A point this far out and back, and this many usual legs, is a spike and not a turn-round at a cone. */
+const SPIKE_M = 40;
+const SPIKE_LEGS = 5;
+
+/**
+ * Variance of the line's length per metre where nothing is known against it (surveys of one's own lines: about half a
+ * metre a kilometre), and what a mismatch with the official distance adds: where a recording is 1 % too long as a
+ * whole, kilometres of it are too long by 0.6 to 1.4 %.
+ */
+const DOUBT_M2_PER_M = 0.3 / 1000;
+const MISMATCH_SHARE = 0.4;
+const MISMATCH_OVER_M = 1000;
 
 /**
  * Measures a recorded line leg by leg on the ellipsoid and scales it to the official distance: a recording's own length
@@ -31,28 +75,45 @@ const MIN_LEG_M = 0.05;
  * @returns null where fewer than two distinct points are left
  */
 export const measureLine = (points: readonly LinePoint[], officialM: number): CourseLine | null => {
-  const kept: LinePoint[] = [];
-  const sumM: number[] = [];
-  for (const p of points) {
-    const last = kept.at(-1);
-    const lengthM = last ? legM(last, p) : 0;
-    if (last && lengthM < MIN_LEG_M) continue;
-    sumM.push((sumM.at(-1) ?? 0) + lengthM);
-    kept.push(p);
-  }
-  const recordedM = sumM.at(-1) ?? 0;
+  const kept = tidy(points);
   const first = kept[0];
-  if (!first || recordedM === 0) return null;
+  if (!first || kept.length < 2) return null;
   const plane = planeAt(first);
-  const hasHeights = kept.every((p) => p.elevationM !== null);
-  return {
-    officialM,
-    recordedM,
-    plane,
+  const straight = straighten({
     eastM: Float64Array.from(kept, (p) => eastM(plane, p)),
     northM: Float64Array.from(kept, (p) => northM(plane, p)),
-    alongM: Float64Array.from(sumM, (d) => (d / recordedM) * officialM),
-    elevationM: hasHeights ? Float64Array.from(kept, (p) => p.elevationM ?? 0) : null,
+  });
+  const vertices = Array.from(straight.eastM, (e, i) => pointOn(plane, e, straight.northM[i] as number));
+  const n = vertices.length;
+  const sumM = new Float64Array(n);
+  for (let i = 1; i < n; i++) {
+    // A leg of no length would leave the line without a direction there.
+    const length = Math.max(1e-6, legM(vertices[i - 1] as LatLon, vertices[i] as LatLon));
+    sumM[i] = (sumM[i - 1] as number) + length;
+  }
+  const lengthM = sumM[n - 1] as number;
+  const mismatch = lengthM / officialM - 1;
+  const perM = DOUBT_M2_PER_M + (MISMATCH_SHARE * mismatch) ** 2 * MISMATCH_OVER_M;
+  let corners = 0;
+  const hasHeights = kept.every((p) => p.elevationM !== null);
+  const heightAt = (index: number): number => {
+    const a = kept[Math.floor(index)]?.elevationM ?? 0;
+    const b = kept[Math.ceil(index)]?.elevationM ?? a;
+    return a + (b - a) * (index - Math.floor(index));
+  };
+  const alongM = sumM.map((d) => (d / lengthM) * officialM);
+  return {
+    officialM,
+    recordedM: points.reduce((sum, p, i) => sum + (i > 0 ? legM(points[i - 1] as LinePoint, p) : 0), 0),
+    plane,
+    eastM: straight.eastM,
+    northM: straight.northM,
+    alongM,
+    doubtM2: alongM.map((d, i) => {
+      corners += straight.doubtM2[i] as number;
+      return d * perM + corners;
+    }),
+    elevationM: hasHeights ? straight.index.map(heightAt) : null,
   };
 };
 
@@ -85,8 +146,12 @@ const valueAt = (line: CourseLine, values: Float64Array, distanceM: number): num
   return a + k * ((values[i + 1] as number) - a);
 };
 
+export const doubtAtM2 = (line: CourseLine, distanceM: number): number =>
+  valueAt(line, line.doubtM2, distanceM);
+
 export const eastAtM = (line: CourseLine, distanceM: number): number => valueAt(line, line.eastM, distanceM);
-export const northAtM = (line: CourseLine, distanceM: number): number => valueAt(line, line.northM, distanceM);
+export const northAtM = (line: CourseLine, distanceM: number): number =>
+  valueAt(line, line.northM, distanceM);
 
 /** The point on the ground at a distance; beyond the ends the line goes on straight. */
 export const pointAtM = (line: CourseLine, distanceM: number): LatLon =>
