@@ -3,13 +3,14 @@ import type { Call } from '../core/cues/call.ts';
 import type { Drift } from '../core/drift/drift.ts';
 import type { Input } from '../core/estimate/input.ts';
 import type { Progress } from '../core/estimate/progress.ts';
-import type { RunConfig } from '../core/run/run.ts';
-import { beginRun, driftOf, progressOf, step } from './fakeEngine.ts';
+import { beginRun, driftOf, type Phase, phaseOf, progressOf, type RunConfig } from '../core/run/run.ts';
+import { step } from '../core/run/step.ts';
 
 /** Where the run stands at one instant, for the screens: they format, they do not compute. */
 export interface RunView {
   readonly atMs: number;
-  /** Own clock; null before the start. */
+  readonly phase: Phase;
+  /** Own clock, standing still from the finish on; null before the start. */
   readonly elapsedS: number | null;
   readonly progress: Progress;
   readonly drift: Drift | null;
@@ -36,6 +37,19 @@ export interface RunCell {
 /** The drift's curve is drawn from about this many points, whatever the distance. */
 const SAMPLES = 400;
 
+const elapsedS = (phase: Phase, atMs: number): number | null => {
+  switch (phase.phase) {
+    case 'before':
+      return null;
+    case 'running':
+      return Math.max(0, atMs - phase.startMs) / 1000;
+    case 'finished':
+      return phase.finishS;
+    case 'stopped':
+      return phase.startMs === null ? null : Math.max(0, phase.stopMs - phase.startMs) / 1000;
+  }
+};
+
 export const createRunCell = (config: RunConfig, record: (input: Input) => void = () => {}): RunCell => {
   let run = beginRun(config);
   const inputs: Input[] = [];
@@ -44,12 +58,13 @@ export const createRunCell = (config: RunConfig, record: (input: Input) => void 
   const sampleEveryM = config.plan.distanceM / SAMPLES;
 
   const viewAt = (atMs: number): RunView => {
-    const progress = progressOf(run, atMs);
+    const phase = phaseOf(run);
     return {
       atMs,
-      elapsedS: progress.startMs === null ? null : Math.max(0, atMs - progress.startMs) / 1000,
-      progress,
-      drift: progress.startMs === null ? null : driftOf(run, atMs),
+      phase,
+      elapsedS: elapsedS(phase, atMs),
+      progress: progressOf(run, atMs),
+      drift: driftOf(run, atMs),
     };
   };
 

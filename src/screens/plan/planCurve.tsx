@@ -1,0 +1,83 @@
+import type { RacePlan } from '../../core/plan/racePlan.ts';
+import type { PlanSheet } from '../../session/planCurve.ts';
+import { distance, unitName } from '../format.ts';
+import { distanceTicksM } from '../parts/chartPaths.ts';
+import { useWidth } from '../parts/width.ts';
+
+const HEIGHT = 210;
+const MARGIN = { top: 26, right: 12, bottom: 30, left: 40 };
+/** The ground takes the lower part of the drawing, whatever its height. */
+const GROUND_SHARE = 0.35;
+
+/** A round number of seconds above the most that the plan has in hand or owes. */
+const topOf = (curve: PlanSheet['curve']): number => {
+  const most = Math.max(...curve.map((p) => Math.abs(p.inHandS)));
+  return [10, 20, 30, 60, 120, 300, 600, 1800].find((top) => most <= top) ?? 3600;
+};
+
+/** The plan as a curve: seconds in hand against the goal's mean pace, over the ground of the course. */
+export const PlanCurve = ({ plan, sheet }: { plan: RacePlan; sheet: PlanSheet }) => {
+  const [ref, width] = useWidth<HTMLElement>();
+  const inner = { width: width - MARGIN.left - MARGIN.right, height: HEIGHT - MARGIN.top - MARGIN.bottom };
+  const bedY = HEIGHT - MARGIN.bottom;
+  const top = topOf(sheet.curve);
+  const owes = Math.min(...sheet.curve.map((p) => p.inHandS)) < -0.5;
+  const zero = owes ? 0.5 : 0.92;
+  const x = (m: number): number => MARGIN.left + (m / plan.distanceM) * inner.width;
+  const y = (s: number): number => MARGIN.top + inner.height * zero * (1 - s / top);
+  const highest = Math.max(1, ...sheet.ground.map((g) => g.heightM));
+  const groundY = (h: number): number => bedY - (h / highest) * inner.height * GROUND_SHARE;
+  const path = (points: readonly string[]): string => `M${points.join('L')}`;
+  const last = sheet.curve.at(-1);
+  return (
+    <figure class="chart" ref={ref}>
+      <figcaption>
+        Seconds in hand against even pace
+        {sheet.ground.length > 0 && `, over the course's ${Math.round(highest)} m of height`}
+      </figcaption>
+      <svg
+        width={width}
+        height={HEIGHT}
+        role="img"
+        aria-label={`The plan ends ${Math.round(last?.inHandS ?? 0)} seconds ahead of even pace`}
+      >
+        {sheet.ground.length > 0 && (
+          <path
+            class="ground"
+            d={`${path(sheet.ground.map((g) => `${x(g.distanceM).toFixed(1)} ${groundY(g.heightM).toFixed(1)}`))}L${x(plan.distanceM)} ${bedY}L${MARGIN.left} ${bedY}Z`}
+          />
+        )}
+        {[top, top / 2].map((s) => (
+          <g key={s}>
+            <path class="grid" d={`M${MARGIN.left} ${y(s)}h${inner.width}`} />
+            <text class="tick tick-up" x={MARGIN.left - 8} y={y(s) + 4} text-anchor="end">
+              {s}
+            </text>
+          </g>
+        ))}
+        <path class="surface" d={`M${MARGIN.left} ${y(0)}h${inner.width}`} />
+        {distanceTicksM(plan.distanceM, plan.unit, inner.width).map((m) => (
+          <text key={m} class="tick" x={x(m)} y={HEIGHT - 8} text-anchor="middle">
+            {distance(m, plan.unit, 0)}
+          </text>
+        ))}
+        <text class="tick" x={MARGIN.left - 8} y={HEIGHT - 8} text-anchor="end">
+          {unitName(plan.unit)}
+        </text>
+        {plan.checkpointsM.map((m) => (
+          <path key={m} class="grid" d={`M${x(m)} ${MARGIN.top}V${bedY}`} />
+        ))}
+        {plan.stations.map((s) => (
+          <circle key={s.atM} class="station-mark" cx={x(s.atM)} cy={MARGIN.top - 12} r="4" />
+        ))}
+        {plan.fuel.map((f) => (
+          <path key={f.atM} class="fuel-mark" d={`M${x(f.atM)} ${MARGIN.top - 18}l5 6-5 6-5-6z`} />
+        ))}
+        <path
+          class="curve"
+          d={path(sheet.curve.map((p) => `${x(p.distanceM).toFixed(1)} ${y(p.inHandS).toFixed(1)}`))}
+        />
+      </svg>
+    </figure>
+  );
+};
