@@ -1,0 +1,51 @@
+import type { Call } from '../core/cues/call.ts';
+import type { Drift } from '../core/drift/drift.ts';
+import type { Input } from '../core/estimate/input.ts';
+import type { Progress } from '../core/estimate/progress.ts';
+import { beginRun, driftOf, phaseOf, progressOf, type Run, type RunConfig } from '../core/run/run.ts';
+import { flush, step } from '../core/run/step.ts';
+
+/** What came out of the engine, in order. */
+export type Outcome =
+  | { readonly type: 'call'; readonly call: Call }
+  | { readonly type: 'trace'; readonly progress: Progress; readonly drift: Drift | null };
+
+export interface Rehearsal {
+  readonly outcomes: readonly Outcome[];
+  /** Engine ms of own clock 0; the first input's where the runner never started. */
+  readonly zeroMs: number;
+  /** Own-clock seconds at the line; null where the run did not come to it. */
+  readonly finishS: number | null;
+  /** Where the estimate is at the end. */
+  readonly distanceM: number;
+  readonly fixes: number;
+  /** Fixes that the estimate could not use. */
+  readonly unused: number;
+}
+
+/** Folds the engine over inputs, as the page does live; `traced` keeps the estimate after every fix. */
+export const rehearse = (config: RunConfig, inputs: readonly Input[], traced: boolean): Rehearsal => {
+  const outcomes: Outcome[] = [];
+  let run: Run = beginRun(config);
+  const take = (next: { readonly run: Run; readonly calls: readonly Call[] }): void => {
+    run = next.run;
+    for (const call of next.calls) outcomes.push({ type: 'call', call });
+  };
+  for (const input of inputs) {
+    take(step(run, input));
+    if (traced && input.type === 'fix') {
+      const atMs = run.atMs;
+      outcomes.push({ type: 'trace', progress: progressOf(run, atMs), drift: driftOf(run, atMs) });
+    }
+  }
+  take(flush(run));
+  const phase = phaseOf(run);
+  return {
+    outcomes,
+    zeroMs: run.estimate.startMs ?? inputs[0]?.atMs ?? 0,
+    finishS: phase.phase === 'finished' ? phase.finishS : null,
+    distanceM: progressOf(run, run.atMs).distanceM,
+    fixes: inputs.filter((i) => i.type === 'fix').length,
+    unused: run.estimate.skipped,
+  };
+};
