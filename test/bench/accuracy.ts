@@ -1,0 +1,126 @@
+import { SHAPES, type Shape } from './courses.ts';
+import { limitM } from './limit.ts';
+import { odometerErrorsS } from './odometer.ts';
+import {
+  distanceClaims,
+  driftClaims,
+  finishClaims,
+  overlaps,
+  type Passing,
+  passings,
+  race,
+  talkShare,
+} from './race.ts';
+import { type Claim, coverage, mean, quantile, rms } from './stats.ts';
+import { fixed, percent, printTable } from './table.ts';
+import { type Mode, RECEPTIONS, type Reception, worldOf } from './worlds.ts';
+
+/** All that one race says about the estimate. */
+interface Score {
+  readonly distance: readonly Claim[];
+  readonly drift: readonly Claim[];
+  readonly finish: readonly Claim[];
+  readonly passings: readonly Passing[];
+  readonly limitRmsM: number;
+  readonly odometerS: readonly number[];
+  readonly overlaps: number;
+  readonly talkShare: number;
+  readonly calls: number;
+}
+
+/** One claim a minute is enough for a projection that hardly changes. */
+const PROJECTION_EVERY = 60;
+
+const score = (shape: Shape, reception: Reception, mode: Mode, seed: number): Score => {
+  const world = worldOf({ shape, reception, mode, seed });
+  const raced = race(world);
+  const settled = raced.samples[0]?.ownS ?? 0;
+  return {
+    distance: distanceClaims(raced),
+    drift: driftClaims(world, raced),
+    finish: finishClaims(world, raced).filter((_, i) => i % PROJECTION_EVERY === 0),
+    passings: passings(world, raced),
+    limitRmsM: rms(limitM(world).flatMap(({ ownS, sdM }) => (ownS >= settled ? [sdM] : []))),
+    odometerS: odometerErrorsS(world),
+    overlaps: overlaps(raced),
+    talkShare: talkShare(world, raced),
+    calls: raced.calls.length,
+  };
+};
+
+const numbers = (xs: readonly (number | null)[]): number[] => xs.filter((x): x is number => x !== null);
+
+const row = (name: string, scores: readonly Score[]): string[] => {
+  const passed = scores.flatMap((s) => s.passings);
+  const distance = scores.flatMap((s) => s.distance);
+  const distanceRmsM = rms(distance.map((c) => c.error));
+  const limitRmsM = rms(scores.map((s) => s.limitRmsM));
+  return [
+    name,
+    fixed(rms(numbers(passed.map((p) => p.errorS))), 2),
+    fixed(rms(scores.flatMap((s) => s.odometerS)), 0),
+    `${passed.filter((p) => p.errorS === null).length} of ${passed.length}`,
+    fixed(rms(numbers(passed.map((p) => p.lateS))), 2),
+    fixed(distanceRmsM, 2),
+    `${fixed(limitRmsM, 2)} → ${fixed(distanceRmsM / limitRmsM, 2)}`,
+    percent(coverage(distance)),
+    percent(coverage(scores.flatMap((s) => s.drift))),
+    percent(coverage(scores.flatMap((s) => s.finish))),
+  ];
+};
+
+const HEAD = [
+  'reception, course',
+  'checkpoint error, s RMS',
+  'plain odometer, s RMS',
+  'checkpoints missed',
+  'sound off the crossing, s RMS',
+  'distance error, m RMS',
+  'limit, m → ratio',
+  '95 % of distance holds',
+  'of drift',
+  'of finish',
+];
+
+const receptions = Object.keys(RECEPTIONS) as Reception[];
+
+/** How right the spoken numbers are, and how honest about it. */
+export const printAccuracy = (seeds: readonly number[]): void => {
+  const rows: string[][] = [];
+  const all: Score[] = [];
+  for (const reception of receptions) {
+    const ofReception: Score[] = [];
+    for (const shape of SHAPES) {
+      const scores = seeds.map((seed) => score(shape, reception, 'course', seed));
+      rows.push(row(`${reception}, ${shape}`, scores));
+      ofReception.push(...scores);
+    }
+    rows.push(row(`**${reception}, all**`, ofReception));
+    all.push(...ofReception);
+  }
+  printTable(`With a course line (half marathon, ${seeds.length} races a row)`, HEAD, rows);
+
+  const others: string[][] = [];
+  for (const mode of ['marks', 'bare'] as const)
+    for (const reception of receptions) {
+      const scores = seeds.map((seed) => score('city', reception, mode, seed + 100));
+      others.push(row(`${mode === 'marks' ? 'presses at boards' : 'nothing else'}, ${reception}`, scores));
+      all.push(...scores);
+    }
+  printTable(`Without a course line (city, ${seeds.length} races a row)`, HEAD, others);
+
+  printTable(
+    'The ear, over all these races',
+    ['what', 'value'],
+    [
+      ['overlapping calls', String(all.reduce((sum, s) => sum + s.overlaps, 0))],
+      ['calls in a race, mean', fixed(mean(all.map((s) => s.calls)), 1)],
+      ['talk, share of the race, mean', percent(mean(all.map((s) => s.talkShare)), 1)],
+      ['talk, share of the race, most', percent(Math.max(...all.map((s) => s.talkShare)), 1)],
+      [
+        'sound off the crossing, 95 % of checkpoints within',
+        `${fixed(quantile(numbers(all.flatMap((s) => s.passings.map((p) => p.lateS))).map(Math.abs), 0.95), 2)} s`,
+      ],
+    ],
+  );
+};

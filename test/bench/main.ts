@@ -1,0 +1,21 @@
+/**
+ * The bench: races whose truth is known, run through the engine as a phone would, scored, and printed as tables.
+ * `npm run bench` takes a few minutes; `npm run bench -- --quick` one.
+ */
+import { printAccuracy } from './accuracy.ts';
+import { printCost } from './cost.ts';
+import { printGoals } from './goals.ts';
+import { printPacing } from './pacing.ts';
+
+const quick = process.argv.includes('--quick');
+const seeds = (n: number): number[] => Array.from({ length: n }, (_, i) => i + 1);
+const sections = {
+  accuracy: () => printAccuracy(seeds(quick ? 1 : 3)),
+  goals: () => printGoals(quick ? 20 : 80),
+  pacing: () => printPacing(seeds(quick ? 4 : 12)),
+  cost: () => printCost(),
+};
+
+const wanted = process.argv.slice(2).filter((arg) => arg in sections);
+for (const [name, print] of Object.entries(sections))
+  if (wanted.length === 0 || wanted.includes(name)) print();
