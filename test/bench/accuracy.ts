@@ -1,5 +1,5 @@
 import { SHAPES, type Shape } from './courses.ts';
-import { limitM } from './limit.ts';
+import { limitsOf } from './limit.ts';
 import { odometerErrorsS } from './odometer.ts';
 import {
   distanceClaims,
@@ -40,7 +40,7 @@ const score = (shape: Shape, reception: Reception, mode: Mode, seed: number): Sc
     drift: driftClaims(world, raced),
     finish: finishClaims(world, raced).filter((_, i) => i % PROJECTION_EVERY === 0),
     passings: passings(world, raced),
-    limitRmsM: rms(limitM(world).flatMap(({ ownS, sdM }) => (ownS >= settled ? [sdM] : []))),
+    limitRmsM: rms(limitsOf(world).flatMap(({ ownS, sdM }) => (ownS >= settled ? [sdM] : []))),
     odometerS: odometerErrorsS(world),
     overlaps: overlaps(raced),
     talkShare: talkShare(world, raced),
