@@ -1,4 +1,6 @@
 import { render } from 'preact';
+import { demoCourse } from './demo/course.ts';
+import { DEMO_PEN_S, DEMO_SEED, demoDeadM, demoPlan, demoPresses, demoRunner } from './demo/race.ts';
 import { App } from './screens/app.tsx';
 import { SoundState } from './screens/parts/soundState.tsx';
 import { PlanScreen } from './screens/plan/plan.tsx';
@@ -9,9 +11,11 @@ import './screens/style/chart.css';
 import './screens/style/sounding.css';
 import './screens/style/plan.css';
 import './screens/style/rehearse.css';
-import { fakeInputs, fakePlan } from './session/fakeEngine.ts';
+import { simulate } from './sensors/simulated.ts';
+import { TOWN } from './sensors/simulatedReceiver.ts';
 import { createPlanModel } from './session/planModel.ts';
 import { createRehearseModel } from './session/rehearseModel.ts';
+import { practiceTape } from './session/tape.ts';
 import { pageTime } from './voice/device/pageTime.ts';
 import { createSpeaker } from './voice/device/speaker.ts';
 import { englishPack } from './voice/packs/english.ts';
@@ -22,17 +26,26 @@ if (page === null) throw new Error('index.html has no #page');
 
 const speaker = createSpeaker(englishPack, `/voice/${englishPack.variants.normal.file}`, pageTime);
 const voice = voiceOf(englishPack);
-const plan = createPlanModel(fakePlan, localStorage);
+const demoLine = demoCourse();
+const demoTape = () =>
+  simulate({
+    plan: demoPlan,
+    line: demoLine,
+    runner: demoRunner,
+    receiver: { ...TOWN, deadM: demoDeadM },
+    presses: demoPresses,
+    penS: DEMO_PEN_S,
+    seed: DEMO_SEED,
+  }).inputs;
+
+const plan = createPlanModel(demoPlan, localStorage);
 const route = watchRoute();
 const rehearse = createRehearseModel({
-  tapeOf: () => ({
-    config: {
-      plan: fakePlan,
-      course: null,
-      voice,
-    },
-    tape: fakeInputs(fakePlan, 0),
-  }),
+  tapeOf: (source) => {
+    if (source === 'demo') return { config: { plan: demoPlan, course: demoLine, voice }, tape: demoTape() };
+    const config = { plan: plan.plan.value, course: plan.course.value, voice };
+    return { config, tape: practiceTape(config.plan, config.course) };
+  },
   ear: speaker,
   wake: speaker.wake,
   time: pageTime,
