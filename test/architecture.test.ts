@@ -4,6 +4,9 @@ import { describe, expect, test } from 'vitest';
 import { HOUSE, houseTable, IMPURE, ROOTS } from './support/house.ts';
 import { reachOf } from './support/imports.ts';
 
+/** Lines of a source file: beyond this it holds more than one idea. */
+const LONGEST = 300;
+
 type Sources = Readonly<Record<string, string>>;
 
 /** `core/plan/schedule.ts` lives in `core/plan`, `voice/words/en/english.ts` in `voice`, `main.tsx` in `main.tsx`. */
@@ -41,12 +44,14 @@ const faultsOf = (sources: Sources): string[] =>
     if (room !== 'main.tsx' && !HOUSE[room])
       return [`${file}: unknown folder ${room}; say in test/support/house.ts what it may import`];
     const { imports, uses } = reachOf(file, source, IMPURE);
+    const lines = source.split('\n').length;
+    const long = lines > LONGEST ? [`${file}: ${lines} lines; more than one idea?`] : [];
     const impure = room.startsWith('core/') ? uses.map((name) => `${file}: uses ${name}; core is pure`) : [];
     const doors = imports.flatMap((specifier) => {
       const why = objection(file, specifier);
       return why === null ? [] : [`${file}: imports '${specifier}'; ${why}`];
     });
-    return [...impure, ...doors];
+    return [...long, ...impure, ...doors];
   });
 
 const readSources = (): Sources => {
@@ -105,6 +110,7 @@ describe('the check itself', () => {
     ['a way out of src', 'voice/a.ts', "import '../../test/x.ts';", 'it leaves src'],
     ['an unknown folder', 'helpers/a.ts', '', 'unknown folder helpers'],
     ['an unknown room in core', 'core/misc/a.ts', '', 'unknown folder core/misc'],
+    ['a long file', 'voice/a.ts', '\n'.repeat(300), '301 lines'],
     ['chance in the core', 'core/cues/a.ts', 'export const x = Math.random();', 'uses Math.random'],
     ['the wall clock in the core', 'core/run/a.ts', 'export const x = new Date(0);', 'uses Date'],
     ['a stopwatch in the core', 'core/run/a.ts', 'export const x = performance.now();', 'uses performance'],
