@@ -1,5 +1,6 @@
 import type { LatLon, Plane } from '../geo/ruler.ts';
 import { eastM, legM, northM, planeAt, pointOn } from '../geo/ruler.ts';
+import { unrollLaps } from './laps.ts';
 import { straighten } from './straighten.ts';
 
 /** A point of a recorded line, in order of running. */
@@ -75,7 +76,8 @@ const MISMATCH_OVER_M = 1000;
  * @returns null where fewer than two distinct points are left
  */
 export const measureLine = (points: readonly LinePoint[], officialM: number): CourseLine | null => {
-  const kept = tidy(points);
+  const recordedM = points.reduce((sum, p, i) => sum + (i > 0 ? legM(points[i - 1] as LinePoint, p) : 0), 0);
+  const kept = tidy(unrollLaps(points, recordedM, officialM));
   const first = kept[0];
   if (!first || kept.length < 2) return null;
   const plane = planeAt(first);
@@ -104,7 +106,7 @@ export const measureLine = (points: readonly LinePoint[], officialM: number): Co
   const alongM = sumM.map((d) => (d / lengthM) * officialM);
   return {
     officialM,
-    recordedM: points.reduce((sum, p, i) => sum + (i > 0 ? legM(points[i - 1] as LinePoint, p) : 0), 0),
+    recordedM,
     plane,
     eastM: straight.eastM,
     northM: straight.northM,

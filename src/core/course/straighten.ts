@@ -239,7 +239,9 @@ export const straighten = (line: Polyline): Straightened => {
       }
     }
     const cornerDoubt = next ? cornerDoubtM2(run, next, sigma, usualLegM) : 0;
-    ends.forEach(([e, n], m) => push(e, n, run.to + (m + 1) / (ends.length + 1), cornerDoubt / ends.length));
+    ends.forEach(([e, n], m) => {
+      push(e, n, run.to + (m + 1) / (ends.length + 1), cornerDoubt / ends.length);
+    });
     const last = ends.at(-1);
     startT = next && last ? foot(next, last[0], last[1]).t : Number.NEGATIVE_INFINITY;
   });

@@ -55,7 +55,8 @@ export const predict = (
   couplings.forEach((c, k) => {
     const row = rows[k] as Float64Array;
     x[c.row] = (x[c.row] as number) + c.value * (heads[k] as number);
-    for (let j = 0; j < n; j++) P[c.row * n + j] = (P[c.row * n + j] as number) + c.value * (row[j] as number);
+    for (let j = 0; j < n; j++)
+      P[c.row * n + j] = (P[c.row * n + j] as number) + c.value * (row[j] as number);
   });
   // Then the columns: P = M Fᵀ.
   const columns = couplings.map((c) => {
@@ -69,7 +70,8 @@ export const predict = (
   }
   couplings.forEach((c, k) => {
     const column = columns[k] as Float64Array;
-    for (let i = 0; i < n; i++) P[i * n + c.row] = (P[i * n + c.row] as number) + c.value * (column[i] as number);
+    for (let i = 0; i < n; i++)
+      P[i * n + c.row] = (P[i * n + c.row] as number) + c.value * (column[i] as number);
   });
   for (let i = 0; i < n; i++) P[i * n + i] = (P[i * n + i] as number) + (q[i] as number);
 };

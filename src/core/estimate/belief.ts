@@ -1,0 +1,34 @@
+import { leaderOf } from './contenders.ts';
+import * as filter from './courseFilter.ts';
+import { predictTrack } from './courseTracker.ts';
+import { freeBeliefAt } from './freeTracker.ts';
+import type { EstimatorState } from './state.ts';
+
+/** The leading belief at an instant, by prediction alone; null before the start. */
+export const beliefAt = (state: EstimatorState, atMs: number) => {
+  const { belief } = state;
+  if (belief.kind === 'pen') return null;
+  if (belief.kind === 'free') return freeBeliefAt(belief.track, atMs);
+  const leader = leaderOf(belief.contenders);
+  const g = predictTrack(leader.line, leader.track, atMs);
+  const distanceM = filter.distanceOf(g);
+  let variance = filter.distanceVarOf(g);
+  if (belief.contenders.length > 1) {
+    // What the others say is doubt about the leader.
+    let weights = 0;
+    let spread = 0;
+    for (const c of belief.contenders) {
+      const w = Math.exp(c.score - leader.score);
+      weights += w;
+      spread += w * (filter.distanceOf(c.track.g) - filter.distanceOf(leader.track.g)) ** 2;
+    }
+    variance += spread / weights;
+  }
+  return {
+    distanceM,
+    distanceSdM: Math.sqrt(variance),
+    speedMps: filter.speedOf(g),
+    speedSdMps: Math.sqrt(filter.speedVarOf(g)),
+    baseSpeedMps: filter.baseSpeedOf(g),
+  };
+};

@@ -1,0 +1,94 @@
+import type { CourseLine } from '../course/line.ts';
+import { eastAtM, northAtM } from '../course/line.ts';
+import * as filter from './courseFilter.ts';
+import type { CourseTrack } from './courseTracker.ts';
+import { takeFix } from './courseTracker.ts';
+import { copyOf } from './kalman.ts';
+import type { PlaneFix } from './planeFix.ts';
+
+/**
+ * Where one track is not safe (the line may be recorded backwards; after a long disagreement the runner may be further
+ * on, or on the other leg of an out-and-back), several contend, and the fixes decide between them.
+ */
+export interface Contender {
+  readonly line: CourseLine;
+  readonly reversed: boolean;
+  readonly track: CourseTrack;
+  /** Sum of the fits of late, fading; only differences between contenders mean anything. */
+  readonly score: number;
+}
+
+/** What was seen longer ago than this says little about which contender is right now. */
+const SCORE_TAU_S = 120;
+/** Score differences are of fits that are correlated in time: they count for less than they look. */
+const SCORE_TEMPER = 0.25;
+/** A contender this far behind (e⁻¹² to one) is out. */
+const OUT_BY = 12;
+const MOST = 6;
+
+export const leaderOf = (contenders: readonly Contender[]): Contender =>
+  contenders.reduce((best, c) => (c.score > best.score ? c : best));
+
+export const takeFixAll = (
+  contenders: readonly Contender[],
+  fix: PlaneFix,
+): { readonly contenders: readonly Contender[]; readonly used: boolean } => {
+  const next = contenders.map((c) => {
+    const fade = Math.exp(-Math.max(0, fix.timeMs - c.track.timeMs) / 1000 / SCORE_TAU_S);
+    const { track, used } = takeFix(c.line, c.track, fix);
+    return { contender: { ...c, track, score: c.score * fade + SCORE_TEMPER * track.fit }, used };
+  });
+  const best = Math.max(...next.map((n) => n.contender.score));
+  const kept = next.filter((n) => n.contender.score > best - OUT_BY);
+  const leader = leaderOf(kept.map((n) => n.contender));
+  return {
+    contenders: kept.map((n) => n.contender),
+    used: next.find((n) => n.contender === leader)?.used ?? false,
+  };
+};
+
+/** How far from the line a fix may fall and still be of that place. */
+const ASIDE_MAX_M = 50;
+/** The runner may have gone this much faster or slower than believed while nothing was seen. */
+const SPEED_DOUBT = 0.35;
+const SPARE_M = 40;
+const STEP_M = 5;
+const NEWCOMER_SD_M = 12;
+/** A newcomer must earn its place: it starts this far behind the leader. */
+const NEWCOMER_BEHIND = 3;
+
+/**
+ * New contenders at the places along the line, within reach of the leader's belief, where the fix lies close to it.
+ * @param unseenS for how long nothing has fitted
+ */
+export const newcomers = (leader: Contender, fix: PlaneFix, unseenS: number): readonly Contender[] => {
+  const { line, track } = leader;
+  const g = track.g;
+  const here = filter.distanceOf(g) + (g.x[filter.LINE] as number);
+  const reach =
+    SPARE_M +
+    3 * Math.sqrt(filter.distanceVarOf(g)) +
+    SPEED_DOUBT * Math.max(1.5, filter.speedOf(g)) * unseenS;
+  const from = Math.max(0, here - reach);
+  const to = Math.min(line.officialM, here + reach);
+  const asideAt = (s: number): number =>
+    Math.hypot(fix.eastM - eastAtM(line, s), fix.northM - northAtM(line, s));
+  const found: { s: number; aside: number }[] = [];
+  let before = Number.POSITIVE_INFINITY;
+  let aside = asideAt(from);
+  for (let s = from; s <= to; s += STEP_M) {
+    const after = asideAt(s + STEP_M);
+    if (aside < ASIDE_MAX_M && aside <= before && aside < after) found.push({ s, aside });
+    before = aside;
+    aside = after;
+  }
+  return found
+    .filter(({ s }) => Math.abs(s - here) > 2 * NEWCOMER_SD_M)
+    .sort((a, b) => a.aside - b.aside)
+    .slice(0, MOST - 1)
+    .map(({ s }) => {
+      const moved = copyOf(g);
+      filter.placeAt(moved, s, NEWCOMER_SD_M);
+      return { ...leader, track: { ...track, g: moved, refusedS: 0 }, score: leader.score - NEWCOMER_BEHIND };
+    });
+};

@@ -1,0 +1,100 @@
+import type { CourseLine } from '../course/line.ts';
+import * as filter from './courseFilter.ts';
+import { type Doppler, firstDoppler, judgeSpeed } from './doppler.ts';
+import type { Gaussian } from './kalman.ts';
+import { copyOf } from './kalman.ts';
+import type { PlaneFix } from './planeFix.ts';
+import type { ReceiverPrior } from './receiver.ts';
+import * as receiver from './receiver.ts';
+import { ASIDE_SD_M } from './runner.ts';
+
+/** The filter with what it has learned of the receiver so far. */
+export interface CourseTrack {
+  readonly g: Gaussian;
+  readonly timeMs: number;
+  /** Running mean square of how far across the line fixes fall, m². */
+  readonly acrossM2: number;
+  /** Weight of that mean, in seconds of evidence. */
+  readonly evidenceS: number;
+  readonly doppler: Doppler;
+  /** For how long positions have disagreed with the belief. */
+  readonly refusedS: number;
+  /** Log of how well the latest fix fitted, bounded below: to weigh rival tracks by. */
+  readonly fit: number;
+}
+
+/** The first belief about the receiver weighs as much as this many seconds of what it shows. */
+const PRIOR_S = 60;
+/** Streets change: what was seen longer ago than this fades. */
+const MEMORY_S = 500;
+/** A fix this far out (squared Mahalanobis distance, 2 degrees of freedom: one in 8000) is not of this belief. */
+const GATE2 = 18;
+/** Bursts last 10 to 40 s; readings that disagree for longer are right and the belief is wrong. */
+const PATIENCE_S = 40;
+/** A fix that does not fit counts against a rival no more than this, however far out it is. */
+const WORST_FIT = -14;
+
+const slowSdOf = (acrossM2: number): number =>
+  Math.min(
+    receiver.SLOW_SD_MAX_M,
+    Math.max(receiver.SLOW_SD_MIN_M, Math.sqrt(Math.max(0, acrossM2 - ASIDE_SD_M ** 2))),
+  );
+
+export const airNow = (t: CourseTrack): receiver.Air => receiver.airOf(slowSdOf(t.acrossM2));
+
+/** A track that begins at a known place. */
+export const beginTrack = (
+  timeMs: number,
+  distanceM: number,
+  sdM: number,
+  prior: ReceiverPrior,
+): CourseTrack => ({
+  g: filter.firstBelief(receiver.airOf(prior.slowSdM), prior, distanceM, sdM),
+  timeMs,
+  acrossM2: prior.slowSdM ** 2 + ASIDE_SD_M ** 2,
+  evidenceS: PRIOR_S,
+  doppler: firstDoppler,
+  refusedS: 0,
+  fit: 0,
+});
+
+/** The belief at a later time, by prediction alone. */
+export const predictTrack = (line: CourseLine, t: CourseTrack, timeMs: number): Gaussian => {
+  const g = copyOf(t.g);
+  filter.advance(g, line, airNow(t), (timeMs - t.timeMs) / 1000);
+  return g;
+};
+
+const takeSpeed = (g: Gaussian, doppler: Doppler, speedMps: number): Doppler => {
+  const { innovation, variance } = filter.fitSpeed(g, speedMps);
+  const judged = judgeSpeed(doppler, innovation, variance);
+  if (judged.verdict === 'changed') filter.loosenSpeed(g, Math.abs(innovation));
+  if (judged.verdict !== 'refuse') filter.takeSpeed(g, speedMps, Math.sqrt(doppler.variance));
+  return judged.doppler;
+};
+
+/** Takes a fix in; pure. `used` is false where its position was refused. */
+export const takeFix = (
+  line: CourseLine,
+  t: CourseTrack,
+  fix: PlaneFix,
+): { track: CourseTrack; used: boolean } => {
+  const dtS = Math.max(0, (fix.timeMs - t.timeMs) / 1000);
+  const g = predictTrack(line, t, fix.timeMs);
+  const doppler = fix.speedMps === null ? t.doppler : takeSpeed(g, t.doppler, fix.speedMps);
+  const fit = filter.fitPosition(g, line, fix.eastM, fix.northM, fix.extraSdM);
+  const base = { g, timeMs: fix.timeMs, doppler, fit: Math.max(WORST_FIT, fit.logLikelihood) };
+  const evidenceS = Math.min(MEMORY_S, t.evidenceS + dtS);
+  const across = filter.acrossM(g, line, fix.eastM, fix.northM);
+  const bound = 3 * Math.sqrt(t.acrossM2);
+  const seen = Math.min(across ** 2, bound ** 2);
+  const acrossM2 = t.acrossM2 + Math.min(1, dtS / evidenceS) * (seen - t.acrossM2);
+  if (fit.distance2 > GATE2) {
+    const refusedS = t.refusedS + dtS;
+    if (refusedS < PATIENCE_S) return { track: { ...base, acrossM2, evidenceS, refusedS }, used: false };
+    const away = Math.hypot(fit.innovationEastM, fit.innovationNorthM);
+    filter.loosenPlace(g, away, away);
+  }
+  filter.takePosition(g, line, fix.eastM, fix.northM, fix.extraSdM);
+  return { track: { ...base, acrossM2, evidenceS, refusedS: 0 }, used: true };
+};

@@ -1,0 +1,192 @@
+import type { Coupling, Gaussian } from './kalman.ts';
+import { independent, predict, update } from './kalman.ts';
+import type { ReceiverPrior } from './receiver.ts';
+import * as runner from './runner.ts';
+
+/**
+ * The filter without a line: displacement along the runner's own heading, never a sum of noisy steps. What it keeps:
+ * where the receiver sees the runner (east, north), the heading, the speed kept up and its waver, the distance run so
+ * far, the Doppler speed's relative error, and by how much a metre run is less than a metre of the official course.
+ * Noise across the heading turns the heading; only what lies along it is distance, so noise does not add up.
+ */
+const EAST = 0;
+const NORTH = 1;
+const HEADING = 2;
+const BASE = 3;
+const WAVER = 4;
+export const S = 5;
+const SPEED_SCALE = 6;
+const COURSE_SCALE = 7;
+const N = 8;
+
+/** How fast the slow receiver error walks: 2σ²/τ for σ = 3 m, τ = 80 s. It cannot be told from the runner's own way. */
+const PLACE_WALK_M2_PER_S = 0.22;
+/** Quick error of a reading, per axis. */
+const PLACE_SD_M = 1.5;
+/** Streets bend by about this much in a second, where no corner is. */
+const TURN_RAD_PER_SQRT_S = 0.06;
+const FIRST_HEADING_SD_RAD = 0.6;
+/**
+ * Runners leave the shortest line by which courses are measured: a few tenths of a per cent (city marathons' receivers
+ * read long: Lluch et al. 2020, seen in summary). The first guess, and how far it may be off.
+ */
+const COURSE_SCALE_MEAN = 0.002;
+const COURSE_SCALE_SD = 0.004;
+/** Without Doppler speed the noise across the path still lengthens it a little. */
+export const PLACE_ONLY_SCALE_SD = 0.012;
+
+const at = (g: Gaussian, i: number): number => g.x[i] as number;
+
+export const firstBelief = (
+  eastM: number,
+  northM: number,
+  headingRad: number,
+  distanceM: number,
+  distanceSdM: number,
+  prior: ReceiverPrior,
+  doppler: boolean,
+): Gaussian =>
+  independent(
+    [eastM, northM, headingRad, runner.FIRST_SPEED_MPS, 0, distanceM, 0, COURSE_SCALE_MEAN],
+    [
+      PLACE_SD_M,
+      PLACE_SD_M,
+      FIRST_HEADING_SD_RAD,
+      runner.FIRST_SPEED_SD_MPS,
+      runner.GETAWAY_SD_MPS,
+      distanceSdM,
+      prior.speedScaleSd,
+      doppler ? COURSE_SCALE_SD : PLACE_ONLY_SCALE_SD,
+    ],
+  );
+
+export const speedOf = (g: Gaussian): number => at(g, BASE) + at(g, WAVER);
+
+/** Moves the belief on, in place. */
+export const advance = (g: Gaussian, dtS: number): void => {
+  if (!(dtS > 0)) return;
+  const v = speedOf(g);
+  const heading = at(g, HEADING);
+  const sin = Math.sin(heading);
+  const cos = Math.cos(heading);
+  const keep = 1 - at(g, COURSE_SCALE);
+  const waver = Math.exp(-dtS / runner.WAVER_TAU_S);
+  const wavering = runner.WAVER_TAU_S * (1 - waver);
+  const [base, wav] = [at(g, BASE), at(g, WAVER)];
+  const stepM = base * dtS + wav * wavering;
+  const mean = g.x.slice();
+  const couplings: Coupling[] = [
+    { row: EAST, col: HEADING, value: stepM * cos },
+    { row: EAST, col: BASE, value: sin * dtS },
+    { row: EAST, col: WAVER, value: sin * wavering },
+    { row: NORTH, col: HEADING, value: -stepM * sin },
+    { row: NORTH, col: BASE, value: cos * dtS },
+    { row: NORTH, col: WAVER, value: cos * wavering },
+    { row: S, col: BASE, value: keep * dtS },
+    { row: S, col: WAVER, value: keep * wavering },
+    { row: S, col: COURSE_SCALE, value: -stepM },
+  ];
+  const q = new Float64Array(N);
+  const qWaver = runner.WAVER_SD_MPS ** 2 * (1 - waver * waver);
+  q[EAST] = PLACE_WALK_M2_PER_S * dtS;
+  q[NORTH] = PLACE_WALK_M2_PER_S * dtS;
+  q[HEADING] = TURN_RAD_PER_SQRT_S ** 2 * dtS * Math.min(1, Math.max(0.1, v / 3));
+  q[BASE] = runner.BASE_WALK_MPS_PER_SQRT_S ** 2 * dtS;
+  q[WAVER] = qWaver;
+  q[S] = (qWaver * dtS * dtS) / 3;
+  predict(g, Float64Array.of(1, 1, 1, 1, waver, 1, 1, 1), couplings, q);
+  // The step itself is not linear in the heading: the mean moves along it.
+  g.x.set(mean);
+  g.x[EAST] = (mean[EAST] as number) + stepM * sin;
+  g.x[NORTH] = (mean[NORTH] as number) + stepM * cos;
+  g.x[S] = (mean[S] as number) + stepM * keep;
+  g.x[WAVER] = wav * waver;
+};
+
+/** Squared Mahalanobis distance of a position (the two axes taken apart, which is enough for a gate). */
+export const fitPosition = (g: Gaussian, eastM: number, northM: number, extraSdM: number): number => {
+  const r = PLACE_SD_M ** 2 + extraSdM ** 2;
+  const see = (g.P[EAST * N + EAST] as number) + r;
+  const snn = (g.P[NORTH * N + NORTH] as number) + r;
+  const sen = g.P[EAST * N + NORTH] as number;
+  const ie = eastM - at(g, EAST);
+  const inn = northM - at(g, NORTH);
+  return (ie * ie * snn - 2 * ie * inn * sen + inn * inn * see) / (see * snn - sen * sen);
+};
+
+const one = (i: number): Float64Array => {
+  const h = new Float64Array(N);
+  h[i] = 1;
+  return h;
+};
+
+export const takePosition = (g: Gaussian, eastM: number, northM: number, extraSdM: number): void => {
+  const r = PLACE_SD_M ** 2 + extraSdM ** 2;
+  update(g, one(EAST), eastM - at(g, EAST), r);
+  update(g, one(NORTH), northM - at(g, NORTH), r);
+};
+
+/** Innovation of a Doppler speed and its variance without the reading's own noise. */
+export const fitSpeed = (
+  g: Gaussian,
+  speedMps: number,
+): { readonly innovation: number; readonly variance: number } => {
+  const k = 1 + at(g, SPEED_SCALE);
+  const c = (i: number, j: number): number => g.P[i * N + j] as number;
+  return {
+    innovation: speedMps - speedOf(g) * k,
+    variance:
+      k * k * (c(BASE, BASE) + 2 * c(BASE, WAVER) + c(WAVER, WAVER)) +
+      speedOf(g) ** 2 * c(SPEED_SCALE, SPEED_SCALE),
+  };
+};
+
+export const takeSpeed = (g: Gaussian, speedMps: number, sdMps: number): void => {
+  const h = new Float64Array(N);
+  h[BASE] = h[WAVER] = 1 + at(g, SPEED_SCALE);
+  h[SPEED_SCALE] = speedOf(g);
+  update(g, h, speedMps - speedOf(g) * (1 + at(g, SPEED_SCALE)), sdMps ** 2);
+};
+
+/** Takes in that the runner is at a known distance now (a board), in place: this is what teaches the scale. */
+export const takeDistance = (g: Gaussian, distanceM: number, sdM: number): void => {
+  update(g, one(S), distanceM - at(g, S), sdM ** 2);
+};
+
+export const loosenSpeed = (g: Gaussian, byMps: number): void => {
+  g.P[WAVER * N + WAVER] = (g.P[WAVER * N + WAVER] as number) + byMps ** 2;
+};
+
+/** A corner: the heading may be anything near what the readings say. */
+export const loosenHeading = (g: Gaussian, byRad: number): void => {
+  g.P[HEADING * N + HEADING] = (g.P[HEADING * N + HEADING] as number) + byRad ** 2;
+};
+
+/** The receiver has jumped: its place is known afresh, the distance run is not touched. */
+export const moveTo = (g: Gaussian, eastM: number, northM: number): void => {
+  for (const i of [EAST, NORTH]) {
+    for (let j = 0; j < N; j++) {
+      g.P[i * N + j] = 0;
+      g.P[j * N + i] = 0;
+    }
+    g.P[i * N + i] = PLACE_SD_M ** 2;
+  }
+  g.x[EAST] = eastM;
+  g.x[NORTH] = northM;
+};
+
+/** Signed angle from the believed heading to a direction, radians in [-π, π). */
+export const turnTo = (g: Gaussian, eastM: number, northM: number): number => {
+  const d = Math.atan2(eastM, northM) - at(g, HEADING);
+  return d - 2 * Math.PI * Math.floor((d + Math.PI) / (2 * Math.PI));
+};
+
+export const distanceOf = (g: Gaussian): number => at(g, S);
+export const distanceVarOf = (g: Gaussian): number => g.P[S * N + S] as number;
+/** Official metres a second: what the board counts. */
+export const officialSpeedOf = (g: Gaussian): number => speedOf(g) * (1 - at(g, COURSE_SCALE));
+export const baseSpeedOf = (g: Gaussian): number => at(g, BASE) * (1 - at(g, COURSE_SCALE));
+export const speedVarOf = (g: Gaussian): number =>
+  (g.P[BASE * N + BASE] as number) +
+  2 * (g.P[BASE * N + WAVER] as number) +
+  (g.P[WAVER * N + WAVER] as number);

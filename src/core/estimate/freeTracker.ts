@@ -1,0 +1,140 @@
+import { type Doppler, firstDoppler, judgeSpeed } from './doppler.ts';
+import * as filter from './freeFilter.ts';
+import type { Gaussian } from './kalman.ts';
+import { copyOf } from './kalman.ts';
+import type { PlaneFix } from './planeFix.ts';
+import type { ReceiverPrior } from './receiver.ts';
+
+/** The filter without a line, from the start on. Until a heading shows itself there is only a place and a time. */
+export type FreeTrack =
+  | {
+      readonly stage: 'waiting';
+      readonly timeMs: number;
+      readonly first: PlaneFix | null;
+      readonly startMs: number;
+    }
+  | {
+      readonly stage: 'running';
+      readonly g: Gaussian;
+      readonly timeMs: number;
+      readonly doppler: Doppler;
+      readonly refusedS: number;
+    };
+
+/** A heading is believed once the runner is this far from where they were. */
+const HEADING_AFTER_M = 10;
+/** A position this far out may be a corner; the heading is then set free. */
+const CORNER2 = 9;
+const CORNER_RAD = 0.8;
+/** Further than the legs can go in the time: the receiver jumped, not the runner. */
+const REACH_SPARE_M = 9;
+const REACH_FACTOR = 1.5;
+/** After this long the receiver is right again, wherever it now is. */
+const PATIENCE_S = 12;
+const START_SD_M = 1.5;
+
+export const beginFree = (startMs: number): FreeTrack => ({
+  stage: 'waiting',
+  timeMs: startMs,
+  first: null,
+  startMs,
+});
+
+export const takeFreeFix = (
+  t: FreeTrack,
+  fix: PlaneFix,
+  prior: ReceiverPrior,
+): { track: FreeTrack; used: boolean } => {
+  if (t.stage === 'waiting') {
+    if (!t.first) return { track: { ...t, first: fix, timeMs: fix.timeMs }, used: true };
+    const east = fix.eastM - t.first.eastM;
+    const north = fix.northM - t.first.northM;
+    const away = Math.hypot(east, north);
+    if (away < HEADING_AFTER_M) return { track: { ...t, timeMs: fix.timeMs }, used: true };
+    // Between the start and the first fix after it the runner was on the way already.
+    const sinceS = Math.max(0.5, (fix.timeMs - t.first.timeMs) / 1000);
+    const beforeM = (away / sinceS) * Math.max(0, (t.first.timeMs - t.startMs) / 1000);
+    const g = filter.firstBelief(
+      fix.eastM,
+      fix.northM,
+      Math.atan2(east, north),
+      away + Math.min(beforeM, away),
+      START_SD_M + 2,
+      prior,
+      fix.speedMps !== null,
+    );
+    return {
+      track: { stage: 'running', g, timeMs: fix.timeMs, doppler: firstDoppler, refusedS: 0 },
+      used: true,
+    };
+  }
+  const dtS = Math.max(0, (fix.timeMs - t.timeMs) / 1000);
+  const g = copyOf(t.g);
+  const fromE = g.x[0] as number;
+  const fromN = g.x[1] as number;
+  filter.advance(g, dtS);
+  let doppler = t.doppler;
+  if (fix.speedMps !== null) {
+    const { innovation, variance } = filter.fitSpeed(g, fix.speedMps);
+    const judged = judgeSpeed(doppler, innovation, variance);
+    if (judged.verdict === 'changed') filter.loosenSpeed(g, Math.abs(innovation));
+    if (judged.verdict !== 'refuse') filter.takeSpeed(g, fix.speedMps, Math.sqrt(doppler.variance));
+    doppler = judged.doppler;
+  }
+  const reachM = REACH_FACTOR * filter.speedOf(g) * (dtS + t.refusedS) + REACH_SPARE_M;
+  if (Math.hypot(fix.eastM - fromE, fix.northM - fromN) > reachM) {
+    const refusedS = t.refusedS + dtS;
+    if (refusedS < PATIENCE_S)
+      return { track: { stage: 'running', g, timeMs: fix.timeMs, doppler, refusedS }, used: false };
+    filter.moveTo(g, fix.eastM, fix.northM);
+    filter.loosenHeading(g, CORNER_RAD);
+    return { track: { stage: 'running', g, timeMs: fix.timeMs, doppler, refusedS: 0 }, used: true };
+  }
+  if (filter.fitPosition(g, fix.eastM, fix.northM, fix.extraSdM) > CORNER2)
+    filter.loosenHeading(g, CORNER_RAD);
+  filter.takePosition(g, fix.eastM, fix.northM, fix.extraSdM);
+  return { track: { stage: 'running', g, timeMs: fix.timeMs, doppler, refusedS: 0 }, used: true };
+};
+
+export interface FreeBelief {
+  readonly distanceM: number;
+  readonly distanceSdM: number;
+  readonly speedMps: number;
+  readonly speedSdMps: number;
+  readonly baseSpeedMps: number;
+}
+
+/** A usual race speed, for the seconds before anything is known. */
+const FIRST_STEP_MPS = 3;
+
+export const freeBeliefAt = (t: FreeTrack, timeMs: number): FreeBelief => {
+  if (t.stage === 'waiting') {
+    const sinceS = Math.max(0, (timeMs - t.startMs) / 1000);
+    const distanceM = FIRST_STEP_MPS * sinceS;
+    return {
+      distanceM,
+      distanceSdM: START_SD_M + 0.5 * distanceM,
+      speedMps: FIRST_STEP_MPS,
+      speedSdMps: 1.5,
+      baseSpeedMps: FIRST_STEP_MPS,
+    };
+  }
+  const g = copyOf(t.g);
+  filter.advance(g, (timeMs - t.timeMs) / 1000);
+  return {
+    distanceM: filter.distanceOf(g),
+    distanceSdM: Math.sqrt(filter.distanceVarOf(g)),
+    speedMps: filter.officialSpeedOf(g),
+    speedSdMps: Math.sqrt(filter.speedVarOf(g)),
+    baseSpeedMps: filter.baseSpeedOf(g),
+  };
+};
+
+/** A press at a board: distance known to within the human and the board. */
+export const pressFree = (t: FreeTrack, timeMs: number, boardM: number, sdM: number): FreeTrack => {
+  if (t.stage === 'waiting') return t;
+  const g = copyOf(t.g);
+  filter.advance(g, (timeMs - t.timeMs) / 1000);
+  filter.takeDistance(g, boardM, sdM);
+  return { ...t, g, timeMs };
+};

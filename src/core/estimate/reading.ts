@@ -1,0 +1,41 @@
+import type { Fix } from './input.ts';
+
+/** What has been learned of how this receiver fills in its readings. */
+export interface Reading {
+  /** Running middle of the stated accuracies; null before the first. */
+  readonly usualAccuracyM: number | null;
+  /** Readings with a speed above zero so far: a receiver that has none fills zeros. */
+  readonly movingSpeeds: number;
+}
+
+/** Receivers that give a speed have given this many by the time a zero is believed to be standing. */
+const SPEEDS_TO_TRUST_ZERO = 5;
+/** The stated accuracy is a hint of unknown meaning: only against this receiver's own usual does it say anything. */
+const WORSE_FACTOR = 2;
+/** From a radius to one axis, taking the radius as 68 % (phones; the standard says 95 %): 1.51 σ. */
+const RADIUS_TO_SD = 1.51;
+const LEARN = 0.03;
+
+export const readFix = {
+  begin: { usualAccuracyM: null, movingSpeeds: 0 } satisfies Reading,
+  take: (
+    state: Reading,
+    fix: Fix,
+  ): { readonly reading: Reading; readonly speedMps: number | null; readonly extraSdM: number } => {
+    const movingSpeeds = state.movingSpeeds + (fix.speedMps !== null && fix.speedMps > 0 ? 1 : 0);
+    const usual = state.usualAccuracyM ?? fix.accuracyM;
+    const worseM =
+      fix.accuracyM !== null && usual !== null && fix.accuracyM > WORSE_FACTOR * usual
+        ? fix.accuracyM - usual
+        : 0;
+    const usualAccuracyM =
+      usual === null || fix.accuracyM === null
+        ? usual
+        : usual * Math.exp(LEARN * Math.sign(fix.accuracyM - usual));
+    return {
+      reading: { usualAccuracyM, movingSpeeds },
+      speedMps: fix.speedMps === 0 && movingSpeeds < SPEEDS_TO_TRUST_ZERO ? null : fix.speedMps,
+      extraSdM: worseM / RADIUS_TO_SD,
+    };
+  },
+};

@@ -1,0 +1,17 @@
+/**
+ * How people run, as the filter assumes it: a speed kept up over minutes that drifts slowly, and a waver around it over
+ * a minute or less (hills, bends, company). Sizes: half marathoners' segments differ by a few per cent (Nikolaidis 2019:
+ * mean change of speed 4.1 % over the race); the waver of 2 % over 50 s is our judgement from recordings.
+ */
+export const WAVER_SD_MPS = 0.08;
+export const WAVER_TAU_S = 50;
+/** Random walk of the speed kept up: 0.03 m/s in a minute, 0.24 m/s in an hour. */
+export const BASE_WALK_MPS_PER_SQRT_S = 0.004;
+/** Before anything is known: a runner in a race. Wide enough for walkers and for winners. */
+export const FIRST_SPEED_MPS = 3.6;
+export const FIRST_SPEED_SD_MPS = 0.9;
+/** Getting away from the line: the first seconds are anything between a shuffle and a sprint. */
+export const GETAWAY_SD_MPS = 1.2;
+/** Away from the middle of the runner's line across the road: runners weave; roads are 5 to 10 m wide. */
+export const ASIDE_SD_M = 1.5;
+export const ASIDE_TAU_S = 25;

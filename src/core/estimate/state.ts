@@ -1,0 +1,57 @@
+import type { CourseLine } from '../course/line.ts';
+import type { Plane } from '../geo/ruler.ts';
+import type { Arrivals } from './arrivals.ts';
+import type { Contender } from './contenders.ts';
+import type { FreeTrack } from './freeTracker.ts';
+import type { PlaneFix } from './planeFix.ts';
+import type { Reading } from './reading.ts';
+import type { ReceiverPrior } from './receiver.ts';
+
+/** What the estimate may know beforehand: the course and its boards, never the plan's paces. */
+export interface EstimatorSetup {
+  readonly course: CourseLine | null;
+  readonly officialM: number;
+  /** Where kilometre or mile boards stand, ascending. */
+  readonly boardsM: readonly number[];
+  /** What is known of this phone's receiver; absent: what is usual. */
+  readonly receiver?: ReceiverPrior;
+}
+
+/** The last press at a board and what became of it; boardM is null where no board made sense. */
+export interface Press {
+  readonly atMs: number;
+  readonly boardM: number | null;
+}
+
+/** The belief about where the runner is: before the start only what the pen shows. */
+export type Belief =
+  | { readonly kind: 'pen'; readonly fixes: readonly PlaneFix[] }
+  | { readonly kind: 'course'; readonly contenders: readonly Contender[] }
+  | { readonly kind: 'free'; readonly track: FreeTrack };
+
+export interface EstimatorState {
+  readonly gunMs: number | null;
+  /** Own clock 0: given by the `start` event or found; null before. Found starts are set in arrears. */
+  readonly startMs: number | null;
+  readonly stopMs: number | null;
+  readonly lastPress: Press | null;
+  /** Fixes that could not be used. */
+  readonly skipped: number;
+  readonly fixes: number;
+  /** The line turned out to be recorded against the direction of the race and was turned round. */
+  readonly lineReversed: boolean;
+  readonly plane: Plane | null;
+  readonly arrivals: Arrivals;
+  readonly reading: Reading;
+  readonly belief: Belief;
+  readonly stride: Stride;
+  /** When the last fix that was used was taken; null before the first. */
+  readonly lastUsedMs: number | null;
+}
+
+/** What is known of the runner's step. */
+export interface Stride {
+  /** Metres a step; null while not learned. */
+  readonly lengthM: number | null;
+  readonly seen: number;
+}
