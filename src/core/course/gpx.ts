@@ -7,8 +7,14 @@ import type { Gpx } from './gpxTypes.ts';
 export const MAX_GPX_CHARS = 64_000_000;
 /** Fed in pieces, so that a file that is no XML is given up early. */
 const CHUNK_CHARS = 65_536;
-/** A recorder that writes a bare `&` does it in every name; beyond this it is another kind of file. */
+/** A recorder that makes a mistake makes it at every point; beyond this it is another kind of file. */
 const MAX_XML_FAULTS = 1000;
+
+/**
+ * An ampersand that begins no reference, as recorders write it in names. To an XML parser everything up to the next
+ * semicolon would be one odd reference, points and all; so it is written out first.
+ */
+const BARE_AMPERSAND = /&(?!(?:#\d{1,7}|#x[\da-fA-F]{1,6}|[A-Za-z_][\w.-]{0,30});)/g;
 
 const refuse = (expected: string, found: string): Result<never, DoorError> =>
   err({ place: 'the file', expected, found });
@@ -35,11 +41,12 @@ export const parseGpx = (text: string): Result<Gpx, DoorError> => {
   parser.on('opentag', (tag) => collector.open(tag.name, tag.attributes));
   parser.on('closetag', (tag) => collector.close(tag.name));
   parser.on('text', (t) => collector.text(t));
-  parser.on('cdata', (t) => collector.text(t));
+  // Within CDATA an ampersand is one: what was written out above is taken back.
+  parser.on('cdata', (t) => collector.text(t.replaceAll('&amp;', '&')));
   try {
-    const from = text.search(/[^\s\uFEFF]/);
-    for (let at = from; at < text.length && xmlFaults <= MAX_XML_FAULTS; at += CHUNK_CHARS) {
-      parser.write(text.slice(at, at + CHUNK_CHARS));
+    const xml = text.slice(text.indexOf('<')).replace(BARE_AMPERSAND, '&amp;');
+    for (let at = 0; at < xml.length && xmlFaults <= MAX_XML_FAULTS; at += CHUNK_CHARS) {
+      parser.write(xml.slice(at, at + CHUNK_CHARS));
     }
     parser.close();
   } catch (e) {
