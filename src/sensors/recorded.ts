@@ -37,7 +37,7 @@ export const recordingOf = (gpx: Gpx): Result<Recording, DoorError> => {
   const points = [...gpx.tracks, ...gpx.routes].flatMap((path) => path.segments.flat());
   const timed = points.filter((p): p is Timed => p.timeMs !== null);
   if (timed.length === 0) {
-    const found = points.length === 0 ? 'no track' : `${points.length} points without one`;
+    const found = points.length === 0 ? 'no track' : `${points.length} without one`;
     return err({ place: 'trkpt', expected: 'a track whose points have a time', found });
   }
   const sorted = timed.toSorted((a, b) => a.timeMs - b.timeMs);
@@ -52,6 +52,9 @@ export const recordingOf = (gpx: Gpx): Result<Recording, DoorError> => {
   return ok({
     inputs: single.map(inputOf),
     skipped: gpx.skipped + points.length - single.length,
-    faults: [...gpx.faults, ...faults.filter(([n]) => n > 0).map(([n, why]) => `${n} points ${why}`)],
+    faults: [
+      ...gpx.faults,
+      ...faults.filter(([n]) => n > 0).map(([n, why]) => `${n} ${n === 1 ? 'point' : 'points'} ${why}`),
+    ],
   });
 };
