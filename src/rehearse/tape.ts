@@ -1,8 +1,8 @@
 import { parseGpx } from '../core/course/gpx.ts';
 import { courseOfGpx } from '../core/course/gpxCourse.ts';
-import type { CourseLine } from '../core/course/line.ts';
+import { type CourseLine, measureLine } from '../core/course/line.ts';
 import type { Input } from '../core/estimate/input.ts';
-import { parseRacePlan } from '../core/plan/parseRacePlan.ts';
+import { parsePlanFile } from '../core/plan/parseRacePlan.ts';
 import type { RacePlan } from '../core/plan/racePlan.ts';
 import { type DoorError, ok, type Result } from '../core/units/result.ts';
 import { demoCourse } from '../demo/course.ts';
@@ -14,6 +14,7 @@ import { OPEN_SKY, TOWN } from '../sensors/simulatedReceiver.ts';
 import { roadOf } from '../sensors/simulatedRoad.ts';
 import { STEADY } from '../sensors/simulatedRunner.ts';
 import { MAX_PLAN_BYTES, MAX_RECORDING_BYTES, readThrough } from './files.ts';
+import { isNear } from './near.ts';
 import type { Options } from './options.ts';
 
 /** Everything a rehearsal needs. */
@@ -65,26 +66,39 @@ const simulatedRun = (plan: RacePlan, course: CourseLine | null, seed: number): 
     seed,
   }).inputs;
 
+/** The plan and the line of its own course: the demo's where no file is named. */
+const loadPlan = (file: string | null): Result<{ plan: RacePlan; own: CourseLine | null }, string> => {
+  if (file === null) return ok({ plan: demoPlan, own: demoCourse() });
+  const got = readThrough(file, MAX_PLAN_BYTES, parsePlanFile);
+  if (!got.ok) return got;
+  const { plan, course } = got.value;
+  return ok({ plan, own: course && measureLine(course, plan.distanceM) });
+};
+
 /** Reads or makes the plan, the course and the inputs; the error is one line that names the file and the place in it. */
 export const loadTape = (options: Options): Result<Tape, string> => {
-  const planFile =
-    options.plan === null ? ok(demoPlan) : readThrough(options.plan, MAX_PLAN_BYTES, parseRacePlan);
-  if (!planFile.ok) return planFile;
-  const plan = planFile.value;
-  const courseFile =
+  const planned = loadPlan(options.plan);
+  if (!planned.ok) return planned;
+  const { plan, own } = planned.value;
+  const named =
     options.course === null
-      ? ok(options.plan === null ? demoCourse() : null)
+      ? ok(null)
       : readThrough(options.course, MAX_RECORDING_BYTES, readCourse(plan.distanceM));
-  if (!courseFile.ok) return courseFile;
-  const course = courseFile.value;
+  if (!named.ok) return named;
+  const course = named.value ?? own;
   if (options.fixes === null) {
-    const isDemo = options.plan === null && options.course === null && course !== null;
     const seed = options.seed ?? DEMO_SEED;
-    const inputs = isDemo ? demoRun(course, seed) : simulatedRun(plan, course, seed);
+    const isDemo = options.plan === null && named.value === null && own !== null;
+    const inputs = isDemo ? demoRun(own, seed) : simulatedRun(plan, course, seed);
     return ok({ plan, course, inputs, skipped: 0, notes: [`a simulated run, seed ${seed}`] });
   }
   const recorded = readThrough(options.fixes, MAX_RECORDING_BYTES, readRecording);
   if (!recorded.ok) return recorded;
   const { inputs, skipped, faults } = recorded.value;
-  return ok({ plan, course, inputs, skipped, notes: faults.map((f) => `left out: ${f}`) });
+  const notes = faults.map((f) => `left out: ${f}`);
+  if (course === null || isNear(course, inputs)) return ok({ plan, course, inputs, skipped, notes });
+  const elsewhere = named.value
+    ? 'most fixes are far from the course'
+    : 'a run elsewhere: the course is not used';
+  return ok({ plan, course: named.value, inputs, skipped, notes: [...notes, elsewhere] });
 };

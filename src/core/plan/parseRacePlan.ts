@@ -1,7 +1,9 @@
+import type { LinePoint } from '../course/line.ts';
 import { type DoorError, ok, type Result } from '../units/result.ts';
 import { M_PER_KM } from '../units/units.ts';
 import { defaultCheckpointsM, tidyCheckpointsM } from './checkpoints.ts';
 import { parseJson } from './json.ts';
+import { planCourse } from './planCourse.ts';
 import { type PlanFields, planFields } from './planFields.ts';
 import { presetAt } from './presets.ts';
 import type { RacePlan } from './racePlan.ts';
@@ -92,3 +94,18 @@ export const readRacePlan = (value: unknown): Result<RacePlan, DoorError> => {
 
 /** A race plan file's text; at most 1 MB, never throws. */
 export const parseRacePlan = (text: string): Result<RacePlan, DoorError> => parseJson(text, readRacePlan);
+
+/** A plan file: the plan, and the line of its own course where it has one. */
+export interface PlanFile {
+  readonly plan: RacePlan;
+  readonly course: readonly LinePoint[] | null;
+}
+
+/** As parseRacePlan, the plan's own course included. */
+export const parsePlanFile = (text: string): Result<PlanFile, DoorError> =>
+  parseJson(text, (value) => {
+    const plan = readRacePlan(value);
+    if (!plan.ok) return plan;
+    const own = fields({ course: planCourse })(value, '');
+    return own.ok ? ok({ plan: plan.value, course: own.value.course }) : own;
+  });
