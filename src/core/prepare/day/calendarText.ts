@@ -39,7 +39,7 @@ export const escapeText = (text: string): string =>
     .join('');
 
 /** Folds a content line into lines of at most 75 octets, each next one begun with a space; no character is split. */
-export const fold = (line: string): string => {
+const fold = (line: string): string => {
   let folded = '';
   let octets = 0;
   for (const char of line) {

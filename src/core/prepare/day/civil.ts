@@ -25,7 +25,7 @@ export const WEEKDAYS = [
 /** 0 = Monday to 6 = Sunday. */
 export type Weekday = 0 | 1 | 2 | 3 | 4 | 5 | 6;
 
-export const MIN_PER_DAY = 1440;
+const MIN_PER_DAY = 1440;
 const DAYS_PER_400_YEARS = 146_097;
 /** Days from 1 March of the year 0 to 1 January 1970. */
 const EPOCH_SHIFT = 719_468;

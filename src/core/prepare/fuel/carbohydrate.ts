@@ -4,11 +4,11 @@ const S_PER_H = 3600;
 const MIN_PER_H = 60;
 
 /** Efforts under this need no carbohydrate on the way (Burke et al. 2011: about an hour, small amounts or a rinse). */
-export const SHORT_EFFORT_S = S_PER_H;
+const SHORT_EFFORT_S = S_PER_H;
 /** Beyond this the upper limit rises (Burke et al. 2011, Jeukendrup 2014: up to 90 g/h beyond 2.5 h). */
-export const LONG_EFFORT_S = 2.5 * S_PER_H;
+const LONG_EFFORT_S = 2.5 * S_PER_H;
 /** The position stands split the days before at this length. */
-export const LOADING_FROM_S = 90 * MIN_PER_H;
+const LOADING_FROM_S = 90 * MIN_PER_H;
 
 /** Grams of carbohydrate an hour on the way, not scaled by body mass. Zero to zero where none is needed. */
 export const carbohydrateDuring = (durationS: number): SourcedRange => {

@@ -19,10 +19,10 @@ export const DAY_SD_LOG = 0.03;
 export const FALL_OFF_SD = 0.05;
 
 /** A result says less the older it is: 1 % after a month, growing with the square root (common practice, no source). */
-export const AGE_SD_LOG_PER_ROOT_MONTH = 0.01;
-export const DAYS_PER_MONTH = 30;
+const AGE_SD_LOG_PER_ROOT_MONTH = 0.01;
+const DAYS_PER_MONTH = 30;
 /** Age taken for a result whose age was not given. */
-export const UNKNOWN_AGE_DAYS = 90;
+const UNKNOWN_AGE_DAYS = 90;
 
 /** Standard deviation of one result about what the runner can do now. */
 export const resultSdLog = (daysAgo: number | null): number => {

@@ -1,8 +1,9 @@
 import { Z_FOUR_FIFTHS, Z_HALF } from '../normal.ts';
-import { DAY_SD_LOG, FALL_OFF_SD, resultSdLog } from './error.ts';
+import type { Source } from '../source.ts';
+import { DAY_SD_LOG, FALL_OFF_SD, RANGE_EVIDENCE, resultSdLog } from './error.ts';
 import { FORMULAS, type FormulaName, formulas, RIEGEL_FITTED_S } from './formulas.ts';
 import type { RaceResult } from './raceResult.ts';
-import { weeklyDistanceLog } from './weeklyDistance.ts';
+import { WEEKLY_DISTANCE_SOURCES, weeklyDistanceLog } from './weeklyDistance.ts';
 
 /** A span of times, seconds. */
 export interface TimeRange {
@@ -30,6 +31,8 @@ export interface Prediction {
   }[];
   /** What the reader must know about this very prediction. */
   readonly notes: readonly string[];
+  /** What the range and the corrections rest on; the formulas' own sources stand in formulas.ts. */
+  readonly sources: readonly Source[];
 }
 
 const meanOf = (xs: readonly number[]): number => xs.reduce((sum, x) => sum + x, 0) / xs.length;
@@ -128,5 +131,6 @@ export const predict = (
     wide: range(Z_FOUR_FIFTHS),
     byResult: views.map(({ result, timesS, addedPercent }) => ({ result, timesS, addedPercent })),
     notes: notesOf(views, x, k),
+    sources: [...RANGE_EVIDENCE, ...WEEKLY_DISTANCE_SOURCES],
   };
 };

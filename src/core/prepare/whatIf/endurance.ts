@@ -12,7 +12,7 @@ import { RIEGEL_EXPONENT } from '../goal/formulas.ts';
  */
 
 /** Power of the curve: 1 / (Riegel's exponent - 1), about 16.7. */
-export const STEEPNESS = 1 / (RIEGEL_EXPONENT - 1);
+const STEEPNESS = 1 / (RIEGEL_EXPONENT - 1);
 
 /** What running `stretchM` at an effort worth `speedMps` on the level uses up; 1 is all there is. */
 export const usedBy = (stretchM: number, speedMps: number, distanceM: number, capableMps: number): number =>

@@ -42,7 +42,7 @@ export interface WhatIf {
 }
 
 /** The openings that the answer compares, seconds a kilometre quicker than goal pace. */
-export const COMPARED_OPENINGS_S_PER_KM: readonly number[] = [0, 2, 6, 10];
+const COMPARED_OPENINGS_S_PER_KM: readonly number[] = [0, 2, 6, 10];
 /** Length of the compared openings where the plan has none, metres. */
 const USUAL_OPENING_M = 1500;
 

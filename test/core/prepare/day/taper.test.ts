@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Weekday } from '../../../../src/core/prepare/day/civil.ts';
+import { WEEKDAYS, type Weekday } from '../../../../src/core/prepare/day/civil.ts';
 import { shareOut } from '../../../../src/core/prepare/day/shareOut.ts';
 import { planTaper, type TaperWish } from '../../../../src/core/prepare/day/taper.ts';
 
@@ -30,17 +30,17 @@ const anyWish: fc.Arbitrary<TaperWish> = fc
 test('the last two weeks of a runner with four runs and 50 km a week', () => {
   const lines = planTaper(usual)
     .days.filter((d) => d.kind !== 'rest')
-    .map((d) => `${d.dayOffset} ${d.title}`);
+    .map((d) => `${WEEKDAYS[d.weekday]} ${d.title}`);
   expect(lines).toEqual([
-    '-14 10.8 km steady, the longest of the week',
-    '-12 5.4 km easy',
-    '-10 6.4 km with goal pace in it',
-    '-8 5.4 km easy',
-    '-7 8.9 km steady, the longest of the week',
-    '-5 5.4 km with goal pace in it',
-    '-3 4.5 km easy',
-    '-1 2.2 km very easy',
-    '0 Race: half marathon',
+    'Sunday 10.8 km steady, the longest of the week',
+    'Tuesday 5.4 km easy',
+    'Thursday 6.4 km with goal pace in it',
+    'Saturday 5.4 km easy',
+    'Sunday 8.9 km steady, the longest of the week',
+    'Tuesday 5.4 km with goal pace in it',
+    'Thursday 4.5 km easy',
+    'Saturday 2.2 km very easy',
+    'Sunday Race: half marathon',
   ]);
 });
 

@@ -110,6 +110,7 @@ describe('a prediction', () => {
       'never fitted',
     );
     expect(predict([tenK], 12_000, 50).notes).toEqual([]);
+    expect(predict([tenK], 12_000, 50).sources.map((s) => s.kind)).toContain('practice');
   });
 });
 
