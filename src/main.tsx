@@ -6,16 +6,22 @@ import { SoundState } from './screens/parts/soundState.tsx';
 import { PlanScreen } from './screens/plan/plan.tsx';
 import { RehearseScreen } from './screens/rehearse/rehearse.tsx';
 import { watchRoute } from './screens/route.ts';
+import { RunScreen } from './screens/run/run.tsx';
 import './screens/style/base.css';
 import './screens/style/chart.css';
 import './screens/style/sounding.css';
 import './screens/style/plan.css';
 import './screens/style/rehearse.css';
+import './screens/style/run.css';
 import { simulate } from './sensors/simulated.ts';
 import { TOWN } from './sensors/simulatedReceiver.ts';
+import { watchVisibility } from './sensors/visibility.ts';
 import { createPlanModel } from './session/planModel.ts';
 import { createRehearseModel } from './session/rehearseModel.ts';
+import { createRunModel } from './session/runModel.ts';
+import { createScreenLock } from './session/screenLock.ts';
 import { practiceTape } from './session/tape.ts';
+import { createBuzz } from './voice/device/buzz.ts';
 import { pageTime } from './voice/device/pageTime.ts';
 import { createSpeaker } from './voice/device/speaker.ts';
 import { englishPack } from './voice/packs/english.ts';
@@ -51,13 +57,27 @@ const rehearse = createRehearseModel({
   time: pageTime,
 });
 
+const run = createRunModel({
+  configNow: () => ({ plan: plan.plan.value, course: plan.course.value, voice }),
+  speaker,
+  buzz: createBuzz(pageTime.nowMs),
+  lock: createScreenLock(),
+  geolocation: navigator.geolocation,
+  time: pageTime,
+  originMs: performance.timeOrigin,
+});
+
+watchVisibility((visible) => {
+  if (visible) run.seenAgain();
+});
+
 render(
   <App
     route={route}
     screens={{
       plan: () => <PlanScreen model={plan} />,
       rehearse: () => <RehearseScreen model={rehearse} sound={<SoundState speaker={speaker} />} />,
-      run: () => <main>Run</main>,
+      run: () => <RunScreen model={run} plan={plan.plan.value} />,
     }}
   />,
   page,

@@ -20,7 +20,7 @@ export const Sounding = ({ drift }: { drift: Drift | null }) => {
   return (
     <div class="sounding" data-side={side}>
       <div class="sounding-figure">
-        <span class="figure" aria-hidden="true">
+        <span class="figure" aria-hidden="true" style={{ '--len': String(sound?.figure.length ?? 1) }}>
           {sound?.figure ?? '–'}
         </span>
         <span class="sounding-word" aria-hidden="true">

@@ -1,0 +1,107 @@
+import { useSignal } from '@preact/signals';
+import type { RacePlan } from '../../core/plan/racePlan.ts';
+import type { LiveRun } from '../../session/liveRun.ts';
+import type { RunModel } from '../../session/runModel.ts';
+import { distance, span, unitName } from '../format.ts';
+import { Instruments } from './instruments.tsx';
+import { RunFace } from './runFace.tsx';
+import { RunSummary } from './runSummary.tsx';
+
+export const RunScreen = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
+  const run = model.current.value;
+  if (run === null) return <Before model={model} plan={plan} />;
+  switch (run.phase.value) {
+    case 'ready':
+      return <Ready model={model} run={run} />;
+    case 'running':
+      return <RunFace model={model} run={run} />;
+    case 'over':
+      return <RunSummary model={model} run={run} />;
+  }
+};
+
+const planLine = (plan: RacePlan): string =>
+  `${plan.name}: ${Number(distance(plan.distanceM, plan.unit, 4))} ${unitName(plan.unit)} in ${span(plan.goalS)}`;
+
+const Before = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
+  const busy = useSignal(false);
+  const begin = async (): Promise<void> => {
+    busy.value = true;
+    await model.prepare();
+    busy.value = false;
+  };
+  return (
+    <main class="run-before">
+      <header class="lead-in">
+        <h1>Run</h1>
+        <p>
+          {planLine(plan)}. <a href="#/plan">Change the plan</a>
+        </p>
+      </header>
+      <dl class="reasons">
+        <dt>Position</dt>
+        <dd>
+          The browser will ask whether this page may know where you are. Soundline needs it to tell how far
+          along the course you are. It stays on this device.
+        </dd>
+        <dt>Screen</dt>
+        <dd>
+          A browser gives no position to a page that is locked or out of sight. So the screen is kept on,
+          black, for the whole run: turn its brightness down, and do not press the power button.
+        </dd>
+        <dt>Sound</dt>
+        <dd>Put your earphones in now. You will hear each call over your own music.</dd>
+        <dt>Safety</dt>
+        <dd>
+          Traffic, marshals and your body come first. Some races and roads do not allow earphones: their rules
+          and the law decide. Chest pain or faintness: stop and get help.
+        </dd>
+      </dl>
+      <div class="buttons">
+        <button type="button" class="main-button" onClick={() => void begin()} disabled={busy.value}>
+          Switch on
+        </button>
+      </div>
+    </main>
+  );
+};
+
+const Ready = ({ model, run }: { model: RunModel; run: LiveRun }) => {
+  const { plan } = run.cell.config;
+  const gunMs = run.view.value.phase.gunMs;
+  return (
+    <main class="run-ready">
+      <header class="lead-in">
+        <h1>Ready</h1>
+        <p>{planLine(plan)}</p>
+      </header>
+      <Instruments model={model} run={run} />
+      <div class="buttons starts">
+        {plan.goalBy === 'gun' && (
+          <button
+            type="button"
+            class="start-button"
+            disabled={gunMs !== null}
+            onClick={() => run.press('gun')}
+          >
+            {gunMs === null ? 'Gun' : 'Gun heard'}
+            <small>press when it fires</small>
+          </button>
+        )}
+        <button type="button" class="main-button start-button" onClick={() => run.press('start')}>
+          Start
+          <small>press on the line</small>
+        </button>
+      </div>
+      <p class="note">Or leave your hands alone and run: the start is found when you begin to run.</p>
+      <div class="buttons">
+        <button type="button" onClick={() => run.press('ask')}>
+          Try the sound
+        </button>
+        <button type="button" onClick={model.leave}>
+          Switch off
+        </button>
+      </div>
+    </main>
+  );
+};

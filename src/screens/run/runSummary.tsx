@@ -1,0 +1,84 @@
+import type { LiveRun } from '../../session/liveRun.ts';
+import type { RunModel } from '../../session/runModel.ts';
+import { clock, distance, pace, sounded, unitName } from '../format.ts';
+import { CallBook } from '../parts/callBook.tsx';
+import { DriftChart } from '../parts/driftChart.tsx';
+import { fileNameOf, saveFile } from '../parts/files.tsx';
+
+const driftText = (aheadS: number): string => {
+  const { side, figure } = sounded(aheadS);
+  return side === 'even' ? 'on plan' : `${figure} s ${side}`;
+};
+
+/** The run afterwards: what the clock says, what was called, and the log to take away. */
+export const RunSummary = ({ model, run }: { model: RunModel; run: LiveRun }) => {
+  const view = run.view.value;
+  const calls = run.cell.calls.value;
+  const { plan } = run.cell.config;
+  const { phase } = view;
+  const finished = phase.phase === 'finished';
+  const finish = calls.findLast((call) => call.saying.kind === 'finish');
+  const dropped = [...run.heard.values()].filter((heard) => heard !== 'scheduled').length;
+  const elapsedS = view.elapsedS ?? 0;
+  return (
+    <main class="run-over">
+      <header class="lead-in">
+        <h1>{finished ? 'Finished' : 'Stopped'}</h1>
+        <p>{plan.name}</p>
+      </header>
+      <dl class="figures">
+        <div>
+          <dt>time</dt>
+          <dd class="figure">{view.elapsedS === null ? '–' : clock(elapsedS)}</dd>
+        </div>
+        {phase.phase === 'finished' && phase.finishByGunS !== null && (
+          <div>
+            <dt>by the gun</dt>
+            <dd class="figure">{clock(phase.finishByGunS)}</dd>
+          </div>
+        )}
+        <div>
+          <dt>{unitName(plan.unit)}</dt>
+          <dd class="figure">{distance(view.progress.distanceM, plan.unit)}</dd>
+        </div>
+        <div>
+          <dt>pace /{unitName(plan.unit)}</dt>
+          <dd class="figure">{pace((1000 * elapsedS) / view.progress.distanceM, plan.unit)}</dd>
+        </div>
+        {finish?.aheadS != null && (
+          <div>
+            <dt>against plan</dt>
+            <dd class="figure">{driftText(finish.aheadS)}</dd>
+          </div>
+        )}
+      </dl>
+      <div class="buttons">
+        <button
+          type="button"
+          class="main-button"
+          onClick={() => saveFile(fileNameOf(plan.name, 'jsonl'), 'application/x-ndjson', model.logFile())}
+        >
+          Save the log
+        </button>
+        <button type="button" onClick={model.leave}>
+          Done
+        </button>
+      </div>
+      <p class="note">
+        The log holds every position and press of this run. It is only on this page: save it before you close
+        it.
+      </p>
+      <DriftChart
+        samples={run.cell.samples.value}
+        distanceM={plan.distanceM}
+        unit={plan.unit}
+        callsM={calls.flatMap((call) => call.distanceM ?? [])}
+      />
+      <section class="heard" aria-label="What was called">
+        <h2>Calls</h2>
+        {dropped > 0 && <p class="note">{dropped} of them could not be sounded.</p>}
+        <CallBook calls={calls} startMs={view.progress.startMs} unit={plan.unit} />
+      </section>
+    </main>
+  );
+};

@@ -1,0 +1,143 @@
+import { batch, type ReadonlySignal, signal } from '@preact/signals';
+import type { Call } from '../core/cues/call.ts';
+import type { EventName, Fix, Input } from '../core/estimate/input.ts';
+import type { RunConfig } from '../core/run/run.ts';
+import type { FixWatch, FixWatchPorts, Reception } from '../sensors/geolocation.ts';
+import type { Ear, Heard } from '../voice/device/ear.ts';
+import type { PageTime } from '../voice/device/pageTime.ts';
+import { createRunCell, type RunCell, type RunView } from './runCell.ts';
+import type { RunClock } from './runClock.ts';
+
+/** `ready`: receiving, the clock not yet running. `over`: finished or stopped. */
+export type LivePhase = 'ready' | 'running' | 'over';
+
+/** The last fix, as the receiver stated it. */
+export interface LastFix {
+  readonly accuracyM: number | null;
+  readonly agoS: number;
+}
+
+/** A run on the road: the device's inputs folded as they come, its calls sounded as they are decided. */
+export interface LiveRun {
+  readonly cell: RunCell;
+  readonly phase: ReadonlySignal<LivePhase>;
+  /** Set anew once a second, on the second of the own clock. */
+  readonly view: ReadonlySignal<RunView>;
+  readonly reception: ReadonlySignal<Reception>;
+  readonly lastFix: ReadonlySignal<LastFix | null>;
+  /** What became of each call at the ear, by its id. */
+  readonly heard: ReadonlyMap<number, Heard>;
+  readonly press: (event: EventName) => void;
+  /** The page is seen again after it was hidden. */
+  readonly seenAgain: () => void;
+  readonly close: () => void;
+}
+
+export interface LiveParts {
+  readonly config: RunConfig;
+  readonly ear: Ear;
+  readonly buzz: (call: Call, atPageMs: number) => void;
+  readonly clock: RunClock;
+  readonly time: PageTime;
+  readonly watch: (ports: Omit<FixWatchPorts, 'geolocation'>) => FixWatch;
+  readonly record: (input: Input) => void;
+  /** The run is over and its last call is heard out. */
+  readonly onOver: () => void;
+}
+
+/**
+ * How often time is told to the engine: well within its own grid of half a second, so that a call is known long enough
+ * before it begins.
+ */
+const TICK_MS = 100;
+/** After the finish the receiver stays on until the last words are said. */
+const AFTER_MS = 1500;
+
+export const startLiveRun = (parts: LiveParts): LiveRun => {
+  const { clock, time, ear } = parts;
+  const cell = createRunCell(parts.config, parts.record);
+  const phase = signal<LivePhase>('ready');
+  const view = signal(cell.viewAt(clock.nowMs()));
+  const reception = signal<Reception>('waiting');
+  const lastFix = signal<LastFix | null>(null);
+  const heard = new Map<number, Heard>();
+  let lastStated: { fix: Fix; atMs: number } | null = null;
+  let quietFromMs = 0;
+  let shownSecond = Number.NaN;
+
+  const sound = (call: Call): void => {
+    const atMs = clock.pageMs(call.startMs);
+    heard.set(call.id, ear.say(call.utterance, atMs, clock.pageMs(call.expiresMs)));
+    parts.buzz(call, atMs);
+    quietFromMs = call.endMs;
+  };
+
+  const take = (input: Input): void => cell.feed(input).forEach(sound);
+
+  /** Redraws on the second of the own clock, and at once when something happened. */
+  const show = (nowMs: number, atOnce: boolean): void => {
+    const next = cell.viewAt(nowMs);
+    const second = next.elapsedS === null ? Math.floor(nowMs / 1000) : Math.floor(next.elapsedS);
+    if (!atOnce && second === shownSecond) return;
+    shownSecond = second;
+    batch(() => {
+      view.value = next;
+      if (lastStated !== null)
+        lastFix.value = { accuracyM: lastStated.fix.accuracyM, agoS: (nowMs - lastStated.atMs) / 1000 };
+      const { phase: is } = next.phase;
+      if (is === 'running' && phase.value === 'ready') phase.value = 'running';
+    });
+  };
+
+  const tick = (): void => {
+    const nowMs = clock.nowMs();
+    take({ type: 'clock', atMs: nowMs });
+    show(nowMs, false);
+    const { phase: is } = view.value.phase;
+    const done = is === 'finished' || is === 'stopped';
+    if (done && nowMs > quietFromMs + AFTER_MS && phase.value !== 'over') {
+      close();
+      parts.onOver();
+    }
+  };
+
+  const watch = parts.watch({
+    nowMs: clock.nowMs,
+    every: time.every,
+    onFix: (fix, atMs) => {
+      lastStated = { fix, atMs };
+      take({ type: 'fix', atMs, fix });
+    },
+    onReception: (next) => {
+      reception.value = next;
+    },
+  });
+  const stopTicks = time.every(TICK_MS, tick);
+
+  const close = (): void => {
+    stopTicks();
+    watch.stop();
+    phase.value = 'over';
+  };
+
+  return {
+    cell,
+    phase,
+    view,
+    reception,
+    lastFix,
+    heard,
+    press: (event) => {
+      if (phase.value === 'over') return;
+      const nowMs = clock.nowMs();
+      take({ type: 'event', atMs: nowMs, event });
+      show(nowMs, true);
+    },
+    seenAgain: () => {
+      if (phase.value === 'over') return;
+      watch.renew();
+      tick();
+    },
+    close,
+  };
+};
