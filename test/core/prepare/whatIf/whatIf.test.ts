@@ -12,6 +12,8 @@ import {
   type WhatIfWish,
   whatIf,
 } from '../../../../src/core/prepare/whatIf/whatIf.ts';
+import { demoCourse } from '../../../../src/demo/course.ts';
+import { demoPlan } from '../../../../src/demo/race.ts';
 import { bareHalf, fullHalf, HALF_M } from '../plans.ts';
 
 const spread = (middleS: number, sdLog: number): Spread => ({
@@ -138,6 +140,14 @@ describe('a thousand runs of a plan', () => {
     const far = whatIf(wish({ spread: spread(6700, 0.01) })).plan.lost;
     const near = whatIf(wish({ spread: spread(6300, 0.01) })).plan.lost;
     expect(far?.toM).toBeLessThan(near?.fromM ?? 0);
+  });
+
+  test('on hills at even effort the answer is that of the level course, within its own error', () => {
+    const level = whatIf(wish({ plan: demoPlan }));
+    const hilly = whatIf(wish({ plan: demoPlan, course: demoCourse() }));
+    expect(hilly).not.toEqual(level);
+    expect(Math.abs(hilly.plan.chance - level.plan.chance)).toBeLessThan(3 * level.plan.chanceSd);
+    expect(Math.abs(hilly.plan.finishS.middle - level.plan.finishS.middle)).toBeLessThan(10);
   });
 
   test('a goal by the gun is the harder the later one crosses the line', () => {
