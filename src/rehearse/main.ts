@@ -1,33 +1,11 @@
-import { ok, type Result } from '../core/units/result.ts';
-import { englishPack } from '../voice/packs/english.ts';
-import { voiceOf } from '../voice/utter.ts';
-import { callSheet } from './callSheet.ts';
-import { jsonLines } from './jsonLines.ts';
-import { HELP, readOptions } from './options.ts';
-import { rehearse } from './rehearse.ts';
-import { loadTape } from './tape.ts';
+import { runCommand } from './command.ts';
 
-const BAD_INPUT = 2;
+// A reader that has seen enough (head, less) closes the pipe: no fault of the rehearsal.
+process.stdout.on('error', (e: NodeJS.ErrnoException) => {
+  if (e.code !== 'EPIPE') throw e;
+});
 
-/** One line, whatever a file name or a value in it holds. */
-const oneLine = (why: string): string => `rehearse: ${why.replace(/\s+/g, ' ')}\n`;
-
-/** What goes to standard output, or why not. */
-const output = (args: readonly string[]): Result<string, string> => {
-  const options = readOptions(args);
-  if (!options.ok) return options;
-  if (options.value.help) return ok(HELP);
-  const tape = loadTape(options.value);
-  if (!tape.ok) return tape;
-  const { plan, course, inputs, skipped, notes } = tape.value;
-  const { json, trace } = options.value;
-  const rehearsal = rehearse({ plan, course, voice: voiceOf(englishPack) }, inputs, json && trace);
-  return ok(json ? jsonLines(rehearsal, skipped) : callSheet(rehearsal, plan, skipped, notes));
-};
-
-const out = output(process.argv.slice(2));
-if (out.ok) process.stdout.write(out.value);
-else {
-  process.stderr.write(oneLine(out.error));
-  process.exitCode = BAD_INPUT;
-}
+const { stdout, stderr, status } = runCommand(process.argv.slice(2));
+process.stdout.write(stdout);
+process.stderr.write(stderr);
+process.exitCode = status;
