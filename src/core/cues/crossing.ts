@@ -1,13 +1,15 @@
-import type { Moment } from './moment.ts';
+import { isReckoned, type Moment } from './moment.ts';
 
 /** The runner passing a place of the course: foreseen, or found in arrears. */
 export interface Crossing {
   readonly atMs: number;
-  /** Own time there, unrounded. */
+  /** Since the start line was crossed. */
   readonly ownS: number;
+  /** On the clock that the goal is by. */
+  readonly goalClockS: number;
   /** Plan's time at the place less the goal clock there. */
   readonly aheadS: number;
-  /** Standard deviation of the crossing's instant, so of both. */
+  /** Standard deviation of the crossing's instant, and so of all of these. */
   readonly sdS: number;
   /** No usable fix for a while: by dead reckoning. */
   readonly reckoned: boolean;
@@ -17,8 +19,6 @@ export interface Crossing {
 const STANDING_MPS = 0.3;
 /** A place passed is dated back at no less than a walk, so that a runner who stopped behind it did not pass it long ago. */
 const WALK_MPS = 1.2;
-/** How long without a usable fix a number rests on reckoning alone. */
-export const RECKONED_AFTER_S = 10;
 
 /** When the runner passes a place, by the speed now; Infinity when standing short of it. */
 export const crossingMs = ({ nowMs, progress }: Moment, atM: number): number => {
@@ -29,14 +29,24 @@ export const crossingMs = ({ nowMs, progress }: Moment, atM: number): number => 
     : nowMs + (aheadM / progress.speedMps) * 1000;
 };
 
-export const crossingAt = (moment: Moment, atM: number): Crossing => {
-  const { race, startMs, goalZeroMs, progress } = moment;
-  const atMs = Math.max(startMs, crossingMs(moment, atM));
+/** How well the instant of a crossing near by is known. */
+export const crossingSdS = ({ progress }: Moment): number =>
+  progress.distanceSdM / Math.max(progress.speedMps, WALK_MPS);
+
+/** Everything about a crossing that happens at a given instant. */
+export const crossingOf = (moment: Moment, atM: number, instantMs: number): Crossing => {
+  const { race, startMs, goalZeroMs } = moment;
+  const atMs = Math.max(startMs, instantMs);
+  const goalClockS = (atMs - goalZeroMs) / 1000;
   return {
     atMs,
     ownS: (atMs - startMs) / 1000,
-    aheadS: race.schedule.timeAtS(atM) - (atMs - goalZeroMs) / 1000,
-    sdS: progress.distanceSdM / Math.max(progress.speedMps, WALK_MPS),
-    reckoned: progress.sinceFixS > RECKONED_AFTER_S,
+    goalClockS,
+    aheadS: race.schedule.timeAtS(atM) - goalClockS,
+    sdS: crossingSdS(moment),
+    reckoned: isReckoned(moment),
   };
 };
+
+export const crossingAt = (moment: Moment, atM: number): Crossing =>
+  crossingOf(moment, atM, crossingMs(moment, atM));

@@ -1,8 +1,7 @@
 import type { Saying } from './saying.ts';
+import type { Topic } from './talk.ts';
 
-/**
- * What goes before what when two cues want the same moment. The numbers only order; the reasons stand in each rule.
- */
+/** What goes before what when two cues want the same moment. The numbers only order; the reasons stand in each rule. */
 export const IMPORTANCE = {
   finish: 100,
   checkpoint: 90,
@@ -18,11 +17,15 @@ export const IMPORTANCE = {
   marker: 30,
 } as const;
 
-/** How a cue stands to silence: routine ones keep their distance, a mark or an answer does not wait for it. */
+/**
+ * How a cue stands to silence. Routine: keeps its distance from the call before. Mark: begins on its moment. Answer: the
+ * runner asked for it, by voice or by a press.
+ */
 export type Manner = 'routine' | 'mark' | 'answer';
 
 /** Something worth telling now. */
 export interface Cue {
+  readonly topic: Topic;
   readonly saying: Saying;
   readonly importance: number;
   readonly manner: Manner;
@@ -32,6 +35,8 @@ export interface Cue {
   readonly expiresMs: number;
   /** Only the short form suits. */
   readonly onlyShort: boolean;
+  /** Said only while there is speech to spare. */
+  readonly spare: boolean;
   readonly atM: number | null;
   readonly aheadS: number | null;
   readonly aheadSdS: number | null;

@@ -1,4 +1,6 @@
+import type { Departure } from '../drift/departure.ts';
 import type { Drift } from '../drift/drift.ts';
+import type { Keeping } from '../drift/keeping.ts';
 import type { Progress } from '../estimate/progress.ts';
 import type { Race } from './race.ts';
 
@@ -7,9 +9,20 @@ export interface Moment {
   readonly race: Race;
   readonly nowMs: number;
   readonly startMs: number;
-  /** Instant of zero on the clock that the goal is by: the start, or the gun. */
+  /** Zero of the clock that the goal is by: the start, or the gun. */
   readonly goalZeroMs: number;
   readonly progress: Progress;
-  /** Worked out when a rule asks for it. */
+  readonly aheadS: number;
+  readonly aheadSdS: number;
+  readonly keeping: Keeping;
+  readonly departure: Departure;
+  /** The last press that found a board, and which; null before. */
+  readonly press: { readonly atMs: number; readonly boardM: number } | null;
+  /** Everything about drift; worked out when a rule asks for it. */
   readonly drift: () => Drift;
 }
+
+/** How long without a usable fix a number rests on reckoning alone. */
+const RECKONED_AFTER_S = 10;
+
+export const isReckoned = ({ progress }: Moment): boolean => progress.sinceFixS > RECKONED_AFTER_S;

@@ -1,6 +1,6 @@
 import type { RacePlan } from '../plan/racePlan.ts';
 import type { Schedule } from '../plan/schedule.ts';
-import { metresPer } from '../units/units.ts';
+import { boardsM } from '../plan/splits.ts';
 
 /** A kilometre or mile board on the course. */
 export interface Board {
@@ -10,25 +10,43 @@ export interface Board {
   readonly taken: boolean;
 }
 
-/** What the rules know of the race before it begins. */
+/** What the rules know of the race before it begins. Places ascend. */
 export interface Race {
   readonly plan: RacePlan;
   readonly schedule: Schedule;
   readonly boards: readonly Board[];
+  readonly stations: RacePlan['stations'];
+  readonly fuel: RacePlan['fuel'];
+  /** Planned own time at the line. */
+  readonly totalS: number;
+  /** No course line: where the runner is rests on fixes and presses alone. */
+  readonly byPresses: boolean;
 }
 
 /** Nearer than this a board and another call are one place: about a dozen seconds of running. */
 const SAME_PLACE_M = 50;
 
-export const raceOf = (plan: RacePlan, schedule: Schedule): Race => {
-  const unitM = metresPer(plan.unit);
+const ascending = <T extends { readonly atM: number }>(places: readonly T[]): T[] =>
+  [...places].sort((a, b) => a.atM - b.atM);
+
+export const raceOf = (plan: RacePlan, schedule: Schedule, hasLine: boolean): Race => {
   const others = [...plan.checkpointsM, plan.distanceM];
   if (plan.opening) others.push(plan.opening.untilM);
   if (plan.push) others.push(plan.push.fromM);
-  const boards: Board[] = [];
-  for (let count = 1; count * unitM < plan.distanceM; count++) {
-    const atM = count * unitM;
-    boards.push({ atM, count, taken: others.some((other) => Math.abs(other - atM) <= SAME_PLACE_M) });
-  }
-  return { plan, schedule, boards };
+  return {
+    plan,
+    schedule,
+    boards: boardsM(plan).map((atM, i) => ({
+      atM,
+      count: i + 1,
+      taken: others.some((other) => Math.abs(other - atM) <= SAME_PLACE_M),
+    })),
+    stations: ascending(plan.stations.filter((s) => s.offers.length > 0)),
+    fuel: ascending(plan.fuel),
+    totalS: schedule.timeAtS(plan.distanceM),
+    byPresses: !hasLine,
+  };
 };
+
+/** Goal pace: what the whole race asks for, without opening and push. Seconds per kilometre. */
+export const goalPaceSPerKm = ({ plan }: Race): number => (plan.goalS / plan.distanceM) * 1000;

@@ -21,7 +21,8 @@ const MINUTES_FROM_S = 600;
 /** Nobody needs to hear more. */
 const MOST_AHEAD_S = 99 * 60;
 
-const stepFor = (steps: readonly number[], sdS: number): number => steps.find((step) => step >= sdS) ?? 60;
+const stepFor = (steps: readonly number[], sdS: number): number =>
+  steps.find((step) => step >= sdS) ?? (steps.at(-1) as number);
 
 const roundTo = (value: number, step: number): number => Math.round(value / step) * step;
 
@@ -49,3 +50,14 @@ export const paceFor = (paceSPerKm: number, unit: DistanceUnit): Pace => ({
   sPerUnit: Math.min(3599, Math.max(60, Math.round(pacePer(unit, paceSPerKm)))),
   unit,
 });
+
+/** Seconds per unit are asked for in these steps: finer is not known after half a minute of running. */
+const BY_STEPS_S = [1, 2, 5, 10] as const;
+/** More is not asked for at once. */
+const BY_MOST_S = 100;
+
+/** How much quicker or slower, whole seconds per unit, 1 to 100. */
+export const byFor = (byS: number, sdS: number): number => {
+  const step = stepFor(BY_STEPS_S, sdS);
+  return Math.min(BY_MOST_S, Math.max(step, roundTo(byS, step)));
+};

@@ -3,7 +3,10 @@ import type { DistanceUnit } from '../units/units.ts';
 
 /**
  * What a call means, in no language. All rounding happens where a Saying is made, so that the words cannot claim more
- * than is known. Whole seconds throughout; paces are whole seconds per `unit`.
+ * than is known.
+ *
+ * Ranges, all whole numbers: times 0 to 35 999 s (9:59:59); paces 60 to 3599 s per unit; `byS` 1 to 100 s per unit;
+ * `count` 1 to 100; `inM` 60 to 300 m; distances 0 to 100 units in metres; splits 0 to 3600 s.
  */
 export type Saying =
   | { readonly kind: 'start'; readonly goalS: number; readonly pace: Pace }
@@ -35,14 +38,18 @@ export type Saying =
       readonly ahead: Ahead | null;
       readonly finishS: number | null;
     }
-  | { readonly kind: 'finish'; readonly timeS: number; readonly ahead: Ahead };
+  /** timeS on the clock that the goal is by; ownS besides where that is the gun's and the own time differs. */
+  | { readonly kind: 'finish'; readonly timeS: number; readonly ahead: Ahead; readonly ownS?: number };
 
 export interface Pace {
   readonly sPerUnit: number;
   readonly unit: DistanceUnit;
 }
 
-/** Drift as it may be said: `seconds` is rounded to a step that the uncertainty allows. */
+/**
+ * Drift as it may be said, rounded to a step that the uncertainty allows: 0 when even, else 1 to 600 seconds, or from
+ * there whole minutes up to 5940 (99 minutes).
+ */
 export interface Ahead {
   readonly side: 'up' | 'down' | 'even';
   readonly seconds: number;
@@ -50,5 +57,5 @@ export interface Ahead {
   readonly sure: boolean;
 }
 
-/** A place with a name of its own, else a distance in tenths of the unit. */
+/** A place with a name of its own, else a distance in tenths of the unit, 1 to 1000 of them. */
 export type Place = { readonly name: 'halfway' } | { readonly tenths: number; readonly unit: DistanceUnit };

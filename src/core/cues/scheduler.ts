@@ -1,21 +1,37 @@
 import type { Call } from './call.ts';
 import type { Cue } from './cue.ts';
+import type { Topic } from './talk.ts';
 import type { Form, Utterance, Voice } from './voicePort.ts';
 
 /** The ear's state: what is being said, when it last fell silent, what waits. */
 export interface Speech {
+  /** The important first. */
   readonly waiting: readonly Cue[];
   /** End of the last call; calls never overlap. */
   readonly busyUntilMs: number;
   /** End of the last call that routine calls keep their distance from. */
   readonly quietFromMs: number;
+  /** Speech spent so far on what is only said while there is speech to spare. */
+  readonly spareMs: number;
   readonly nextId: number;
 }
 
 /** A moment that is kept free for something more important. */
 export interface Reservation {
   readonly atMs: number;
+  /** How much earlier it may come than foreseen. */
+  readonly earlyMs: number;
   readonly importance: number;
+  /** Routine calls also keep their distance before it. */
+  readonly quiet: boolean;
+}
+
+/** What speaking depends on besides the cues. */
+export interface Ear {
+  readonly voice: Voice;
+  readonly reserved: readonly Reservation[];
+  /** Speech that may have been spent by now on what is only said while there is speech to spare. */
+  readonly allowanceMs: number;
 }
 
 /** Between two routine calls: less and the runner stops listening. */
@@ -30,21 +46,34 @@ export const LEAD_MS = 500;
 const PROMPT_LEAD_MS = 150;
 /** A call that begins on a moment is decided at most this long before it. */
 export const LOOK_AHEAD_MS = 1000;
-/** The foreseen moment may come this much earlier. */
-const RESERVE_MS = 800;
+
+const BOTH: readonly Form[] = ['long', 'short'];
+const SHORT: readonly Form[] = ['short'];
 
 export const silence: Speech = {
   waiting: [],
   busyUntilMs: Number.NEGATIVE_INFINITY,
   quietFromMs: Number.NEGATIVE_INFINITY,
+  spareMs: 0,
   nextId: 0,
 };
 
+/** Of these only the latest counts: an older one that still waits gives way to it. */
+const LATEST_ONLY: readonly (readonly Topic[])[] = [
+  ['answer'],
+  ['ease', 'quicken', 'tooQuick'],
+  ['signal', 'signalBack'],
+];
+
 /** A cue joins those that wait, the important first; among equals the earlier. */
-export const offer = (speech: Speech, cue: Cue): Speech => ({
-  ...speech,
-  waiting: [...speech.waiting, cue].sort((a, b) => b.importance - a.importance || a.dueMs - b.dueMs),
-});
+export const offer = (speech: Speech, cue: Cue): Speech => {
+  const group = LATEST_ONLY.find((topics) => topics.includes(cue.topic)) ?? [];
+  const others = speech.waiting.filter((other) => !group.includes(other.topic));
+  return {
+    ...speech,
+    waiting: [...others, cue].sort((a, b) => b.importance - a.importance || a.dueMs - b.dueMs),
+  };
+};
 
 /** The earliest begin that silence and the device allow. */
 const earliestMs = (speech: Speech, cue: Cue, nowMs: number): number => {
@@ -64,19 +93,29 @@ const earliestMs = (speech: Speech, cue: Cue, nowMs: number): number => {
   }
 };
 
-/** When the first reserved moment comes that this cue must leave free. */
+/** Until when a cue may sound so that the reserved moments are free. */
 const roomUntilMs = (cue: Cue, reserved: readonly Reservation[]): number => {
   let untilMs = Number.POSITIVE_INFINITY;
-  for (const { atMs, importance } of reserved)
-    if (importance > cue.importance) untilMs = Math.min(untilMs, atMs - BREATH_MS - RESERVE_MS);
+  for (const { atMs, earlyMs, importance, quiet } of reserved) {
+    if (importance <= cue.importance) continue;
+    const apartMs = quiet && cue.manner === 'routine' ? QUIET_MS : BREATH_MS;
+    untilMs = Math.min(untilMs, atMs - earlyMs - apartMs);
+  }
   return untilMs;
 };
 
-const fitting = (cue: Cue, roomMs: number, voice: Voice): { form: Form; utterance: Utterance } | null => {
-  const forms: readonly Form[] = cue.onlyShort ? ['short'] : ['long', 'short'];
-  for (const form of forms) {
-    const utterance = voice.utter(cue.saying, form);
-    if (utterance.durationS * 1000 <= roomMs) return { form, utterance };
+/** The longest form that fits before the next reserved moment and into what speech there is to spare. */
+const fitting = (
+  cue: Cue,
+  startMs: number,
+  speech: Speech,
+  ear: Ear,
+): { form: Form; utterance: Utterance } | null => {
+  const roomMs = roomUntilMs(cue, ear.reserved) - startMs;
+  const spareMs = cue.spare ? ear.allowanceMs - speech.spareMs : Number.POSITIVE_INFINITY;
+  for (const form of cue.onlyShort ? SHORT : BOTH) {
+    const utterance = ear.voice.utter(cue.saying, form);
+    if (utterance.durationS * 1000 <= Math.min(roomMs, spareMs)) return { form, utterance };
   }
   return null;
 };
@@ -111,32 +150,26 @@ const callOf = (
 export const speak = (
   speech: Speech,
   nowMs: number,
-  reserved: readonly Reservation[],
-  voice: Voice,
+  ear: Ear,
 ): { readonly speech: Speech; readonly call: Call | null } => {
   const waiting: Cue[] = [];
   let call: Call | null = null;
-  let said: Cue | null = null;
+  let next = speech;
   for (const cue of speech.waiting) {
     const startMs = earliestMs(speech, cue, nowMs);
     if (startMs > cue.expiresMs) continue;
-    const fit =
-      call === null && startMs <= nowMs + LOOK_AHEAD_MS
-        ? fitting(cue, roomUntilMs(cue, reserved) - startMs, voice)
-        : null;
-    if (fit) {
+    const fit = call === null && startMs <= nowMs + LOOK_AHEAD_MS ? fitting(cue, startMs, speech, ear) : null;
+    if (fit === null) waiting.push(cue);
+    else {
       call = callOf(cue, speech.nextId, fit.form, fit.utterance, nowMs, startMs);
-      said = cue;
-    } else waiting.push(cue);
+      next = {
+        ...speech,
+        busyUntilMs: call.endMs,
+        quietFromMs: cue.manner === 'answer' ? speech.quietFromMs : call.endMs,
+        spareMs: speech.spareMs + (cue.spare ? call.endMs - startMs : 0),
+        nextId: speech.nextId + 1,
+      };
+    }
   }
-  if (call === null || said === null) return { speech: { ...speech, waiting }, call: null };
-  return {
-    speech: {
-      waiting,
-      busyUntilMs: call.endMs,
-      quietFromMs: said.manner === 'answer' ? speech.quietFromMs : call.endMs,
-      nextId: speech.nextId + 1,
-    },
-    call,
-  };
+  return { speech: { ...next, waiting }, call };
 };

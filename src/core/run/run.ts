@@ -1,8 +1,10 @@
 import type { CourseLine } from '../course/line.ts';
+import { spareTotalMs } from '../cues/allowance.ts';
 import type { Call } from '../cues/call.ts';
 import { type Race, raceOf } from '../cues/race.ts';
 import { type Speech, silence } from '../cues/scheduler.ts';
 import type { Voice } from '../cues/voicePort.ts';
+import { beginDeparture, type Departure } from '../drift/departure.ts';
 import { clocksAt, type Drift, driftAt } from '../drift/drift.ts';
 import { beginKeeping, type Keeping } from '../drift/keeping.ts';
 import {
@@ -14,6 +16,7 @@ import {
 import type { Progress } from '../estimate/progress.ts';
 import type { RacePlan } from '../plan/racePlan.ts';
 import { scheduleOf } from '../plan/schedule.ts';
+import { type Settings, USUAL_SETTINGS } from './settings.ts';
 import { beginWatch, type Watch } from './watch.ts';
 
 /** Everything a run needs to know before it begins. */
@@ -28,8 +31,12 @@ export interface Run {
   readonly config: RunConfig;
   readonly race: Race;
   readonly setup: EstimatorSetup;
+  /** Speech that boards and stations may take over the whole race. */
+  readonly spareMs: number;
   readonly estimate: EstimatorState;
+  readonly settings: Settings;
   readonly keeping: Keeping;
+  readonly departure: Departure;
   readonly watch: Watch;
   readonly speech: Speech;
   /** Latest instant up to which the grid has been walked. */
@@ -66,16 +73,19 @@ export type Phase =
       readonly stopMs: number;
     };
 
-export const beginRun = (config: RunConfig): Run => {
+export const beginRun = (config: RunConfig, settings: Settings = USUAL_SETTINGS): Run => {
   const { plan, course } = config;
-  const race = raceOf(plan, scheduleOf(plan, course));
+  const race = raceOf(plan, scheduleOf(plan, course), course !== null);
   const setup: EstimatorSetup = { course, officialM: plan.distanceM, boardsM: race.boards.map((b) => b.atM) };
   return {
     config,
     race,
     setup,
     estimate: beginEstimate(setup),
+    spareMs: spareTotalMs(race),
+    settings,
     keeping: beginKeeping,
+    departure: beginDeparture,
     watch: beginWatch,
     speech: silence,
     atMs: Number.NEGATIVE_INFINITY,

@@ -1,7 +1,6 @@
 import type { Progress } from '../../estimate/progress.ts';
-import { RECKONED_AFTER_S } from '../crossing.ts';
 import { type Cue, IMPORTANCE } from '../cue.ts';
-import type { Moment } from '../moment.ts';
+import { isReckoned, type Moment } from '../moment.ts';
 import type { Race } from '../race.ts';
 import { aheadFor, timeFor } from '../rounding.ts';
 
@@ -14,22 +13,22 @@ const SHELF_LIFE_MS = 15_000;
 /** A projected finish vaguer than this is no answer. */
 const MOST_FINISH_SD_S = 150;
 
-const blank = (race: Race, nowMs: number, progress: Progress): Cue => ({
+/** Before the start there is nothing to be ahead of. */
+export const answerBeforeStart = (race: Race, nowMs: number, progress: Progress): Cue => ({
+  topic: 'answer',
   saying: { kind: 'answer', distanceM: progress.distanceM, unit: race.plan.unit, ahead: null, finishS: null },
   importance: IMPORTANCE.answer,
   manner: 'answer',
   dueMs: nowMs,
   expiresMs: nowMs + SHELF_LIFE_MS,
   onlyShort: false,
+  spare: false,
   atM: null,
   aheadS: null,
   aheadSdS: null,
   distanceM: progress.distanceM,
   why: 'asked',
 });
-
-/** Before the start there is nothing to be ahead of. */
-export const answerBeforeStart = blank;
 
 export const answerCue = (moment: Moment): Cue => {
   const { race, nowMs, progress } = moment;
@@ -38,14 +37,15 @@ export const answerCue = (moment: Moment): Cue => {
     drift.projectedFinishS !== null && drift.projectedFinishSdS <= MOST_FINISH_SD_S
       ? drift.projectedFinishS
       : null;
-  const cue = blank(race, nowMs, progress);
+  const cue = answerBeforeStart(race, nowMs, progress);
   return {
     ...cue,
+    topic: 'answer',
     saying: {
       kind: 'answer',
       distanceM: Math.round(progress.distanceM),
       unit: race.plan.unit,
-      ahead: aheadFor(drift.aheadS, drift.aheadSdS, progress.sinceFixS > RECKONED_AFTER_S),
+      ahead: aheadFor(drift.aheadS, drift.aheadSdS, isReckoned(moment)),
       finishS: finish === null ? null : timeFor(finish, drift.projectedFinishSdS),
     },
     aheadS: drift.aheadS,

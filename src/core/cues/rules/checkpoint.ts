@@ -1,11 +1,11 @@
 import { M_PER_KM, M_PER_MILE } from '../../units/units.ts';
+import { isRipe } from '../board.ts';
 import { type Crossing, crossingAt, crossingMs } from '../crossing.ts';
 import { type Cue, type Found, IMPORTANCE } from '../cue.ts';
 import type { Moment } from '../moment.ts';
 import type { Race } from '../race.ts';
 import { aheadFor, timeFor } from '../rounding.ts';
 import type { Place } from '../saying.ts';
-import { LOOK_AHEAD_MS } from '../scheduler.ts';
 
 /**
  * Checkpoint. What: the place, the time through, ahead or behind. Why now: the runner crosses it; the first word falls
@@ -50,10 +50,11 @@ export const nextCheckpointMs = (watch: CheckpointWatch, moment: Moment): number
 };
 
 const cueAt = (moment: Moment, atM: number, crossing: Crossing): Cue => ({
+  topic: 'checkpoint',
   saying: {
     kind: 'checkpoint',
     place: placeOf(moment.race, atM),
-    timeS: timeFor(crossing.ownS, crossing.sdS),
+    timeS: timeFor(crossing.goalClockS, crossing.sdS),
     ahead: aheadFor(crossing.aheadS, crossing.sdS, crossing.reckoned),
   },
   importance: IMPORTANCE.checkpoint,
@@ -61,6 +62,7 @@ const cueAt = (moment: Moment, atM: number, crossing: Crossing): Cue => ({
   dueMs: crossing.atMs,
   expiresMs: moment.nowMs + SHELF_LIFE_MS,
   onlyShort: false,
+  spare: false,
   atM,
   aheadS: crossing.aheadS,
   aheadSdS: crossing.sdS,
@@ -70,7 +72,7 @@ const cueAt = (moment: Moment, atM: number, crossing: Crossing): Cue => ({
 
 export const lookForCheckpoint = (watch: CheckpointWatch, moment: Moment): Found<CheckpointWatch> | null => {
   const atM = moment.race.plan.checkpointsM[watch.next];
-  if (atM === undefined || crossingMs(moment, atM) > moment.nowMs + LOOK_AHEAD_MS) return null;
+  if (atM === undefined || !isRipe(moment, atM)) return null;
   const crossing = crossingAt(moment, atM);
   const { distanceM, distanceSdM } = moment.progress;
   if (crossing.sdS > HOLD_SD_S && distanceM - SURELY_Z * distanceSdM < atM) return null;

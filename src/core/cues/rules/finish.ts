@@ -1,14 +1,16 @@
-import { crossingAt, crossingMs } from '../crossing.ts';
+import { crossingMs, crossingOf } from '../crossing.ts';
 import { type Cue, IMPORTANCE } from '../cue.ts';
 import type { Moment } from '../moment.ts';
 import { aheadFor, timeFor } from '../rounding.ts';
 import { LOOK_AHEAD_MS } from '../scheduler.ts';
 
 /**
- * Finish. What: own time, ahead or behind of the plan. Why now: the runner crosses the line. Important: above all; the
+ * Finish. What: the time, ahead or behind of the plan; where the goal is by the gun, the own time too. Why now: the runner crosses the line. Important: above all; the
  * last call of a run. True for a minute. Short: the time alone.
  */
 const SHELF_LIFE_MS = 60_000;
+/** Gun and own time this near are one. */
+const APART_S = 2;
 /** At a press of `stop` the line may lie this many standard deviations ahead and the runner still be over it. */
 const STOPPED_AT_LINE_Z = 3;
 /** Nobody presses before the line; most press within this time behind it. */
@@ -16,24 +18,27 @@ const STOPPED_AT_LINE_S = 2;
 
 export const finishCue = (moment: Moment, atMs: number): Cue => {
   const { race, progress } = moment;
-  const foreseen = crossingAt(moment, race.plan.distanceM);
-  const ownS = (atMs - moment.startMs) / 1000;
-  const aheadS = race.schedule.timeAtS(race.plan.distanceM) - (atMs - moment.goalZeroMs) / 1000;
+  const { distanceM, goalBy } = race.plan;
+  const { ownS, goalClockS, aheadS, sdS, reckoned } = crossingOf(moment, distanceM, atMs);
+  const apart = goalBy === 'gun' && goalClockS - ownS >= APART_S;
   return {
+    topic: 'finish',
     saying: {
       kind: 'finish',
-      timeS: timeFor(ownS, foreseen.sdS),
-      ahead: aheadFor(aheadS, foreseen.sdS, foreseen.reckoned),
+      timeS: timeFor(goalClockS, sdS),
+      ahead: aheadFor(aheadS, sdS, reckoned),
+      ...(apart ? { ownS: timeFor(ownS, sdS) } : {}),
     },
     importance: IMPORTANCE.finish,
     manner: 'mark',
     dueMs: atMs,
     expiresMs: atMs + SHELF_LIFE_MS,
     onlyShort: false,
-    atM: race.plan.distanceM,
+    spare: false,
+    atM: distanceM,
     aheadS,
-    aheadSdS: foreseen.sdS,
-    distanceM: Math.max(progress.distanceM, race.plan.distanceM),
+    aheadSdS: sdS,
+    distanceM: Math.max(progress.distanceM, distanceM),
     why: 'the line',
   };
 };

@@ -1,13 +1,14 @@
-import { crossingAt, crossingMs } from '../crossing.ts';
+import { isRipe } from '../board.ts';
+import { crossingAt } from '../crossing.ts';
 import { type Found, IMPORTANCE } from '../cue.ts';
 import type { Moment } from '../moment.ts';
 import { aheadFor, timeFor } from '../rounding.ts';
-import { LOOK_AHEAD_MS } from '../scheduler.ts';
 
 /**
  * Kilometre or mile split. What: which board, the time since the one before, ahead or behind. Why now: the runner passes
  * the board. Important: least of all; it is the first to give way. True for some seconds, while the board is in sight.
- * Short: without the number of the board. Silent where a checkpoint or another call stands at the same place.
+ * Short: without the number of the board. Silent where a checkpoint or another
+ * call stands at the same place, and for a while after an ease or quicken, which says as much.
  */
 export interface MarkerWatch {
   readonly next: number;
@@ -24,13 +25,14 @@ export const beginMarkers: MarkerWatch = { next: 0, lastOwnS: 0, lastSdS: 0 };
 
 export const lookForMarker = (watch: MarkerWatch, moment: Moment): Found<MarkerWatch> | null => {
   const board = moment.race.boards[watch.next];
-  if (board === undefined || crossingMs(moment, board.atM) > moment.nowMs + LOOK_AHEAD_MS) return null;
+  if (board === undefined || !isRipe(moment, board.atM)) return null;
   const crossing = crossingAt(moment, board.atM);
   const next: MarkerWatch = { next: watch.next + 1, lastOwnS: crossing.ownS, lastSdS: crossing.sdS };
   if (board.taken || crossing.sdS > MOST_SD_S) return { watch: next, cue: null };
   return {
     watch: next,
     cue: {
+      topic: 'marker',
       saying: {
         kind: 'marker',
         count: board.count,
@@ -43,6 +45,7 @@ export const lookForMarker = (watch: MarkerWatch, moment: Moment): Found<MarkerW
       dueMs: crossing.atMs,
       expiresMs: crossing.atMs + SHELF_LIFE_MS,
       onlyShort: false,
+      spare: true,
       atM: board.atM,
       aheadS: crossing.aheadS,
       aheadSdS: crossing.sdS,

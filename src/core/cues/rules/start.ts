@@ -1,5 +1,6 @@
 import { type Cue, IMPORTANCE } from '../cue.ts';
 import type { Moment } from '../moment.ts';
+import { goalPaceSPerKm } from '../race.ts';
 import { paceFor } from '../rounding.ts';
 
 /**
@@ -16,16 +17,18 @@ export const startCue = ({ race, nowMs, startMs }: Moment): Cue | null => {
   if (lateS > LATE_S) return null;
   const { plan } = race;
   return {
+    topic: 'start',
     saying: {
       kind: 'start',
       goalS: Math.round(plan.goalS),
-      pace: paceFor((plan.goalS / plan.distanceM) * 1000, plan.unit),
+      pace: paceFor(goalPaceSPerKm(race), plan.unit),
     },
     importance: IMPORTANCE.start,
     manner: 'mark',
     dueMs: nowMs,
     expiresMs: nowMs + SHELF_LIFE_MS,
     onlyShort: plan.opening !== null,
+    spare: false,
     atM: 0,
     aheadS: null,
     aheadSdS: null,

@@ -1,0 +1,154 @@
+import { type Departure, type Evidence, meanSd, type Sum } from '../../drift/departure.ts';
+import { M_PER_KM, metresPer } from '../../units/units.ts';
+import { crossingMs } from '../crossing.ts';
+import { type Cue, IMPORTANCE } from '../cue.ts';
+import { isReckoned, type Moment } from '../moment.ts';
+import { aheadFor, byFor } from '../rounding.ts';
+import type { Saying } from '../saying.ts';
+
+/**
+ * Ease and quicken. What: too quick or too slow, by how much, and where that has led. Why now: the departure is real (a
+ * sequential test, core/drift/departure.ts) and can still be mended cheaply. Important: the one cue that asks for an act
+ * at once. True for as long as the departure lasts. Short: without the drift.
+ *
+ * Then silence about pace for SILENT_MS unless it gets worse, and no word again until it changes. Not where a slowing
+ * has its own reason: at a station, in the crowd behind the start, walking or standing. Hills are in the schedule.
+ * In the opening, too quick is said as such. Whoever is late may be quicker, and whoever has time in hand slower, by
+ * what that is worth over the rest.
+ */
+export interface PaceWatch {
+  /** When an ease or quicken was last said. */
+  readonly saidMs: number;
+  /** Evidence counts from here: behind a change of target the runner needs a moment to find it. */
+  readonly fromMs: number;
+}
+
+/** How long a runner takes to find a new pace, and the estimate to see it. */
+const NEW_TARGET_MS = 20_000;
+export const SILENT_MS = 30_000;
+const SHELF_LIFE_MS = 25_000;
+/** Behind the start everybody runs as they can. */
+const FREE_M = 150;
+/** In the field that spreads out, slow is the crowd's doing for longer. */
+const CROWD_M = 400;
+/** Tables slow everybody: from before the first to behind the last. */
+const STATION_BEFORE_M = 30;
+const STATION_BEHIND_M = 100;
+/** Speeds older than this are reckoned, not seen. */
+const SEEN_S = 4;
+/** Below this share of the planned speed the runner walks or stands, and knows it. */
+const WALKING = 0.5;
+/** A slowing larger than this is no lapse of pace: a word would only nag. */
+const TIRED = 0.2;
+/** A change of target this near makes the word pointless. */
+const SOON_MS = 15_000;
+/** At most this is asked or forgiven for what was lost or won, as a share of the pace. */
+const WELCOME_MOST = 0.1;
+
+export const beginPace: PaceWatch = {
+  saidMs: Number.NEGATIVE_INFINITY,
+  fromMs: Number.NEGATIVE_INFINITY,
+};
+
+const nearStation = ({ race, progress }: Moment): boolean =>
+  race.stations.some(
+    ({ atM }) => progress.distanceM > atM - STATION_BEFORE_M && progress.distanceM < atM + STATION_BEHIND_M,
+  );
+
+/**
+ * What this stretch of running tells about pace; null where it tells nothing.
+ * @param slowIsFine share of the pace that the runner is let off (a push that was not offered)
+ */
+export const paceEvidence = (
+  watch: PaceWatch,
+  moment: Moment,
+  dtS: number,
+  slowIsFine: number,
+): Evidence | null => {
+  const { race, progress, aheadS, aheadSdS } = moment;
+  if (moment.nowMs < watch.fromMs) return null;
+  const { schedule } = race;
+  const paceSPerKm = schedule.paceAtSPerKm(progress.distanceM);
+  const rate = (paceSPerKm / M_PER_KM) * progress.speedMps;
+  if (progress.distanceM < FREE_M || progress.sinceFixS > SEEN_S || rate < WALKING || nearStation(moment))
+    return null;
+  const restS = Math.max(1, race.totalS - schedule.timeAtS(progress.distanceM));
+  const surely = Math.min(WELCOME_MOST, Math.max(0, Math.abs(aheadS) - 2 * aheadSdS) / restS);
+  return {
+    dtS,
+    rate,
+    speedSdMps: progress.speedSdMps,
+    paceSPerKm,
+    quickIsFine: aheadS < 0 ? surely : 0,
+    slowIsFine: (aheadS > 0 ? surely : 0) + slowIsFine,
+  };
+};
+
+/** A new target begins: nothing counts until the runner has had time to find it. */
+export const findNewTarget = (watch: PaceWatch, nowMs: number): PaceWatch => ({
+  ...watch,
+  fromMs: nowMs + NEW_TARGET_MS,
+});
+
+/** The side on which a departure is found that may be spoken of now. */
+export const departedSide = (watch: PaceWatch, moment: Moment): 'quick' | 'slow' | null => {
+  const { departure, nowMs, progress, race } = moment;
+  const { quick, slow, told } = departure;
+  const side = quick.found ? 'quick' : slow.found ? 'slow' : null;
+  if (side === null) return null;
+  const isWorse = side === 'quick' ? told > 0 : told < 0;
+  if (nowMs < watch.saidMs + SILENT_MS && !isWorse) return null;
+  if (side === 'slow' && (progress.distanceM < CROWD_M || slow.mean > TIRED)) return null;
+  const { opening, push } = race.plan;
+  for (const placeM of [opening?.untilM, push?.fromM])
+    if (placeM !== undefined && placeM > progress.distanceM && crossingMs(moment, placeM) < nowMs + SOON_MS)
+      return null;
+  return side;
+};
+
+const sayingOf = (moment: Moment, side: 'quick' | 'slow', byS: number): Saying => {
+  const { race, progress, aheadS, aheadSdS } = moment;
+  const { opening, unit } = race.plan;
+  if (side === 'quick' && opening !== null && progress.distanceM < opening.untilM)
+    return { kind: 'opening', what: 'tooQuick', byS, unit };
+  return {
+    kind: side === 'quick' ? 'ease' : 'quicken',
+    byS,
+    unit,
+    ahead: aheadFor(aheadS, aheadSdS, isReckoned(moment)),
+  };
+};
+
+const cueOf = (moment: Moment, saying: Saying, why: string): Cue => ({
+  topic: saying.kind === 'opening' ? 'tooQuick' : saying.kind === 'ease' ? 'ease' : 'quicken',
+  saying,
+  importance: IMPORTANCE.pace,
+  manner: 'routine',
+  dueMs: moment.nowMs,
+  expiresMs: moment.nowMs + SHELF_LIFE_MS,
+  onlyShort: false,
+  spare: false,
+  atM: null,
+  aheadS: moment.aheadS,
+  aheadSdS: moment.aheadSdS,
+  distanceM: moment.progress.distanceM,
+  why,
+});
+
+export const paceCue = (moment: Moment, side: 'quick' | 'slow', evidence: Evidence): Cue => {
+  const { departure, race } = moment;
+  const sum: Sum = departure[side];
+  const perUnit = (evidence.paceSPerKm * metresPer(race.plan.unit)) / M_PER_KM;
+  const byS = byFor(sum.mean * perUnit, meanSd(departure, sum, evidence) * perUnit);
+  const percent = (100 * sum.mean).toFixed(1);
+  return cueOf(moment, sayingOf(moment, side, byS), `${percent} % too ${side} for ${Math.round(sum.forS)} s`);
+};
+
+/** The same cue some seconds later; null where the runner has come back meanwhile. */
+export const paceAgain = (cue: Cue, moment: Moment, departure: Departure): Cue | null => {
+  if (departure.told === 0) return null;
+  const { saying } = cue;
+  const ahead = aheadFor(moment.aheadS, moment.aheadSdS, isReckoned(moment));
+  const now = saying.kind === 'ease' || saying.kind === 'quicken' ? { ...saying, ahead } : saying;
+  return { ...cueOf(moment, now, cue.why), expiresMs: cue.expiresMs };
+};

@@ -1,0 +1,136 @@
+import { M_PER_KM } from '../units/units.ts';
+import { beginWaver, seeRate, type Waver, waverVariance } from './waver.ts';
+
+/**
+ * Has the runner left the planned pace, and is it real? A sequential test: cumulative sums (Page, E. S.: Continuous
+ * inspection schemes. Biometrika 41 (1954), 100-115) of the drift won or lost beyond a slack, in seconds. A sum falls
+ * back to zero as long as pace is kept; it passes its limit soon after it is not. The limit grows with the noise: how
+ * well the receiver knows the speed now, and how much this runner waves about anyway.
+ *
+ * This only finds. Whether to speak is a rule's business (core/cues).
+ */
+export interface Departure {
+  /** The departure that the runner has been told of: +0.02 is 2 % quicker than planned; 0: none, or it is over. */
+  readonly told: number;
+  readonly quick: Sum;
+  readonly slow: Sum;
+  /** Evidence that what was told of is over, seconds of drift. */
+  readonly backS: number;
+  readonly waver: Waver;
+}
+
+/** One side's cumulative sum and what it is made of. */
+export interface Sum {
+  readonly valueS: number;
+  /** Seconds since it left zero, and the mean departure from plan since, as a share of the pace; unclipped. */
+  readonly forS: number;
+  readonly mean: number;
+  /** The sum is past its limit. */
+  readonly found: boolean;
+}
+
+/** What one stretch of time shows. */
+export interface Evidence {
+  readonly dtS: number;
+  /** Schedule seconds passed per second: 1 is as planned. */
+  readonly rate: number;
+  /** As the estimate knows it: tells how noisy the receiver is. */
+  readonly speedSdMps: number;
+  /** Planned pace here, seconds per kilometre. */
+  readonly paceSPerKm: number;
+  /** Departures that are welcome: quicker by this share to make up what was lost, slower to spend what is in hand. */
+  readonly quickIsFine: number;
+  readonly slowIsFine: number;
+}
+
+/** The smallest departure worth a word, seconds per kilometre, and the share of it that is let pass as slack. */
+export const WORTH_S_PER_KM = 6;
+const SLACK = 0.6;
+/** Sets delay against false alarms; see the table in DEVELOPERS.md. */
+const LIMIT = 1.6;
+/** A sum does not run away: after the runner has come back it is soon at rest. In limits. */
+const CAP = 1.5;
+/** One second counts at most this many times the smallest departure. */
+const CLIP = 3;
+/** A sum this young is a stumble; a large slowing (a station, a crowd, a lace) is felt anyway and must last. */
+const LASTS_S = 10;
+const LARGE = 0.1;
+const LARGE_LASTS_S = 25;
+/** The estimate's own belief in how fast a speed changes, (m/s)² per second: leads from its deviation to the noise behind. */
+const SPEED_WALK = 2.6e-4;
+const WAVER_TAU_S = 50;
+
+const RESTING: Sum = { valueS: 0, forS: 0, mean: 0, found: false };
+
+export const beginDeparture: Departure = {
+  told: 0,
+  quick: RESTING,
+  slow: RESTING,
+  backS: 0,
+  waver: beginWaver,
+};
+
+/** Sums at rest; what was learned of the runner stays, and what was told stays told. */
+export const rest = (departure: Departure): Departure =>
+  departure.quick === RESTING && departure.slow === RESTING && departure.backS === 0
+    ? departure
+    : { ...departure, quick: RESTING, slow: RESTING, backS: 0 };
+
+/** A new target: nothing has been told about it. */
+export const newTarget = (departure: Departure): Departure => ({ ...rest(departure), told: 0 });
+
+/** The runner has been told of the departure on one side. */
+export const tell = (departure: Departure, side: 'quick' | 'slow'): Departure => ({
+  ...rest(departure),
+  told: side === 'quick' ? departure.quick.mean : -departure.slow.mean,
+});
+
+/** Power of the noise in the rate, per second of averaging: receiver and waver. */
+const noisePower = (departure: Departure, e: Evidence): number => {
+  // A filter that follows white noise of power D with a walk of power q settles at variance √(q D).
+  const perMps = e.paceSPerKm / M_PER_KM;
+  const receiver = (e.speedSdMps ** 4 / SPEED_WALK) * perMps ** 2;
+  // And half its variance is noise, the other half what it cannot follow.
+  const noise = (e.speedSdMps * perMps) ** 2 / 2;
+  return receiver + 2 * WAVER_TAU_S * waverVariance(departure.waver, noise);
+};
+
+/** @param away departure on this side; @param beyond the same, clipped, less what is told or welcome and the slack */
+const grow = (sum: Sum, away: number, beyond: number, limitS: number, dtS: number): Sum => {
+  const valueS = Math.min(sum.valueS + beyond * dtS, CAP * limitS);
+  if (valueS <= 0) return RESTING;
+  const forS = sum.forS + dtS;
+  const mean = sum.mean + ((away - sum.mean) * dtS) / forS;
+  return { valueS, forS, mean, found: valueS > limitS && beyond > 0 && forS >= LASTS_S };
+};
+
+/** Takes in a stretch of running on good evidence. */
+export const follow = (departure: Departure, e: Evidence): Departure => {
+  const { told, quick, slow } = departure;
+  const waver = seeRate(departure.waver, e.rate, e.dtS);
+  const worth = WORTH_S_PER_KM / e.paceSPerKm;
+  const slack = SLACK * worth;
+  const limitS = (LIMIT * noisePower(departure, e)) / (2 * slack);
+  const away = e.rate - 1;
+  const most = CLIP * worth;
+  const clipped = Math.min(most, Math.max(-most, away));
+  const beyond = (side: number, welcome: number): number =>
+    Math.min(most, Math.max(-most, side * away - Math.max(side * told, welcome, 0) - slack));
+  const nextQuick = grow(quick, away, beyond(1, e.quickIsFine), limitS, e.dtS);
+  const nextSlow = grow(slow, -away, beyond(-1, e.slowIsFine), limitS, e.dtS);
+  const stumble = nextSlow.mean > LARGE && nextSlow.forS < LARGE_LASTS_S;
+  const backS =
+    told === 0 ? 0 : Math.max(0, departure.backS + (Math.abs(told) / 2 - clipped * Math.sign(told)) * e.dtS);
+  const isBack = backS > limitS;
+  return {
+    told: isBack ? 0 : told,
+    quick: nextQuick,
+    slow: stumble && nextSlow.found ? { ...nextSlow, found: false } : nextSlow,
+    backS: isBack ? 0 : backS,
+    waver,
+  };
+};
+
+/** Standard deviation of a departure's mean, as a share of the pace. */
+export const meanSd = (departure: Departure, sum: Sum, e: Evidence): number =>
+  Math.sqrt(noisePower(departure, e) / Math.max(1, sum.forS));
