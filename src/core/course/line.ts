@@ -73,14 +73,19 @@ const MISMATCH_OVER_M = 1000;
 /**
  * Measures a recorded line leg by leg on the ellipsoid and scales it to the official distance: a recording's own length
  * is wrong by 0.3 to 3 %, the measured course's is not.
+ * @param on the plane to lay it on; absent: one at its first point
  * @returns null where fewer than two distinct points are left
  */
-export const measureLine = (points: readonly LinePoint[], officialM: number): CourseLine | null => {
+export const measureLine = (
+  points: readonly LinePoint[],
+  officialM: number,
+  on?: Plane,
+): CourseLine | null => {
   const recordedM = points.reduce((sum, p, i) => sum + (i > 0 ? legM(points[i - 1] as LinePoint, p) : 0), 0);
   const kept = tidy(unrollLaps(points, recordedM, officialM));
   const first = kept[0];
   if (!first || kept.length < 2) return null;
-  const plane = planeAt(first);
+  const plane = on ?? planeAt(first);
   const straight = straighten({
     eastM: Float64Array.from(kept, (p) => eastM(plane, p)),
     northM: Float64Array.from(kept, (p) => northM(plane, p)),

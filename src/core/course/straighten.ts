@@ -36,6 +36,9 @@ interface Run {
 
 const at = (a: Float64Array, i: number): number => a[i] as number;
 
+/** Beyond a right angle and well more: the road is run back. */
+const turnsRound = (a: Run, b: Run): boolean => a.dirE * b.dirE + a.dirN * b.dirN < -0.7;
+
 /** Standard deviation of the shake per axis: points against the chord of their neighbours, by the median. */
 export const shakeM = ({ eastM, northM }: Polyline): number => {
   const off: number[] = [];
@@ -128,8 +131,13 @@ const runsOf = ({ eastM, northM }: Polyline, sigmaM: number): Run[] => {
     }
     runs.unshift({ from, to, eastM: m.me, northM: m.mn, dirE, dirN });
   }
-  return runs;
+  return runs.filter((m, k) => !isTip(runs[k - 1], m, runs[k + 1]));
 };
+
+/** Shake at a turn-round can make a little run of its own out of the points at the cone: it says nothing. */
+const TIP_POINTS = 3;
+const isTip = (a: Run | undefined, m: Run, b: Run | undefined): boolean =>
+  a !== undefined && b !== undefined && m.to - m.from < TIP_POINTS && turnsRound(a, b);
 
 /** Below this angle two runs have no sharp crossing and the joint is taken between their ends. */
 const MIN_CORNER_SIN = 0.12;
@@ -167,7 +175,8 @@ const joint = (
   if (turnsRound(a, b)) {
     // Points come at even steps, so the step that holds the cone went out and back: out beyond the last point as far
     // as is left of a usual step.
-    const outM = Math.max(0, (legM - Math.abs(foot(a, fb.e, fb.n).t - fa.t)) / 2);
+    const seenM = farthestM(line, a, a.to, b.from);
+    const outM = Math.max(seenM, (legM - Math.abs(foot(a, fb.e, fb.n).t - fa.t)) / 2);
     const tip = (r: Run, f: typeof fa, t: number): readonly [number, number] => [
       f.e + r.dirE * t,
       f.n + r.dirN * t,
@@ -177,8 +186,14 @@ const joint = (
   return [[(fa.e + fb.e) / 2, (fa.n + fb.n) / 2]];
 };
 
-/** Beyond a right angle and well more: the road is run back. */
-const turnsRound = (a: Run, b: Run): boolean => a.dirE * b.dirE + a.dirN * b.dirN < -0.7;
+/** How far beyond the end of a run its line is followed by the points between two others, m. */
+const farthestM = (line: Polyline, a: Run, from: number, to: number): number => {
+  const end = foot(a, at(line.eastM, from), at(line.northM, from)).t;
+  let out = 0;
+  for (let i = from + 1; i < to; i++)
+    out = Math.max(out, foot(a, at(line.eastM, i), at(line.northM, i)).t - end);
+  return out;
+};
 
 /**
  * How badly a corner's place along the line is known, as a variance in m²: each run's line has at its end a sideways

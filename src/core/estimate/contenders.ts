@@ -26,8 +26,15 @@ const SCORE_TEMPER = 0.25;
 const OUT_BY = 12;
 const MOST = 6;
 
+/**
+ * The line as it was given is the better guess: turned round it must be better by this much, which on an out-and-back,
+ * where both directions are the same road, it never is.
+ */
+const REVERSED_BEHIND = 8;
+const standing = (c: Contender): number => c.score - (c.reversed ? REVERSED_BEHIND : 0);
+
 export const leaderOf = (contenders: readonly Contender[]): Contender =>
-  contenders.reduce((best, c) => (c.score > best.score ? c : best));
+  contenders.reduce((best, c) => (standing(c) > standing(best) ? c : best));
 
 export const takeFixAll = (
   contenders: readonly Contender[],
@@ -38,8 +45,8 @@ export const takeFixAll = (
     const { track, used } = takeFix(c.line, c.track, fix);
     return { contender: { ...c, track, score: c.score * fade + SCORE_TEMPER * track.fit }, used };
   });
-  const best = Math.max(...next.map((n) => n.contender.score));
-  const kept = next.filter((n) => n.contender.score > best - OUT_BY);
+  const best = Math.max(...next.map((n) => standing(n.contender)));
+  const kept = next.filter((n) => standing(n.contender) > best - OUT_BY);
   const leader = leaderOf(kept.map((n) => n.contender));
   return {
     contenders: kept.map((n) => n.contender),

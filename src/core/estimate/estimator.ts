@@ -10,7 +10,7 @@ import { takePress } from './press.ts';
 import { readFix } from './reading.ts';
 import { type ReceiverPrior, USUAL_RECEIVER } from './receiver.ts';
 import { findStartMs } from './startFinder.ts';
-import { lineFromStart, reversedLine } from './startLine.ts';
+import { linesFromStart } from './startLine.ts';
 import type { Belief, EstimatorSetup, EstimatorState } from './state.ts';
 import { takeSteps, unknownStride } from './stride.ts';
 
@@ -42,6 +42,15 @@ const FOUND_START_SD_M = 4;
 /** After this long without a fix that fits, look for the runner elsewhere along the line. */
 const LOOK_ELSEWHERE_S = 20;
 
+/** By then the runner has shown which way along the line they go. */
+const DIRECTION_AFTER_S = 120;
+const sameWay = (contenders: readonly Contender[]): readonly Contender[] => {
+  const { reversed } = leaderOf(contenders);
+  return contenders.every((c) => c.reversed === reversed)
+    ? contenders
+    : contenders.filter((c) => c.reversed === reversed);
+};
+
 const priorOf = (setup: EstimatorSetup): ReceiverPrior => setup.receiver ?? USUAL_RECEIVER;
 
 /** The belief at the start line, with the fixes that came since. */
@@ -64,24 +73,17 @@ const beliefAtStart = (
   sdM: number,
 ): Belief => {
   if (!setup.course) return { kind: 'free', track: beginFree(startMs) };
-  const prior = priorOf(setup);
-  const track = beginTrack(startMs, 0, sdM, prior);
-  const late = pen.filter((f) => f.timeMs <= startMs).slice(-5);
-  const reversed = reversedLine(setup.course);
+  const track = beginTrack(startMs, 0, sdM, priorOf(setup));
+  const contender = (line: CourseLine, reversed: boolean): Contender => ({ line, reversed, track, score: 0 });
+  const lines = linesFromStart(setup.course, middleOf(pen.filter((f) => f.timeMs <= startMs).slice(-5)));
+  return { kind: 'course', contenders: lines.map(({ line, reversed }) => contender(line, reversed)) };
+};
+
+/** The middle of the last readings in the pen, each axis apart; null where there are none. */
+const middleOf = (fixes: readonly PlaneFix[]): { readonly eastM: number; readonly northM: number } | null => {
   const middle = (of: (f: PlaneFix) => number): number =>
-    late.map(of).sort((a, b) => a - b)[late.length >> 1] ?? 0;
-  const fromHere = (line: CourseLine): CourseLine =>
-    late.length > 0
-      ? lineFromStart(
-          line,
-          middle((f) => f.eastM),
-          middle((f) => f.northM),
-        )
-      : line;
-  const contenders: Contender[] = [{ line: fromHere(setup.course), reversed: false, track, score: 0 }];
-  // As given is the better guess: the line turned round must show itself by the way it goes.
-  if (reversed) contenders.push({ line: reversed, reversed: true, track, score: -2 });
-  return { kind: 'course', contenders };
+    fixes.map(of).sort((a, b) => a - b)[fixes.length >> 1] ?? 0;
+  return fixes.length > 0 ? { eastM: middle((f) => f.eastM), northM: middle((f) => f.northM) } : null;
 };
 
 const takePlaneFix = (setup: EstimatorSetup, state: EstimatorState, fix: PlaneFix): EstimatorState => {
@@ -98,11 +100,13 @@ const takePlaneFix = (setup: EstimatorSetup, state: EstimatorState, fix: PlaneFi
   }
   const { contenders, used } = takeFixAll(belief.contenders, fix);
   const unseenS = used ? 0 : (fix.timeMs - (state.lastUsedMs ?? fix.timeMs)) / 1000;
+  const sinceStartS = (fix.timeMs - (state.startMs ?? fix.timeMs)) / 1000;
+  const settled = sinceStartS > DIRECTION_AFTER_S ? sameWay(contenders) : contenders;
   const wider =
-    unseenS > LOOK_ELSEWHERE_S && contenders.length === 1
-      ? [...contenders, ...newcomers(leaderOf(contenders), fix, unseenS)]
-      : contenders;
-  const alone = wider.length === 1 && wider[0]?.reversed === true;
+    unseenS > LOOK_ELSEWHERE_S && settled.length === 1
+      ? [...settled, ...newcomers(leaderOf(settled), fix, unseenS)]
+      : settled;
+  const alone = wider.every((c) => c.reversed);
   const next: EstimatorState = {
     ...state,
     belief: { kind: 'course', contenders: wider },

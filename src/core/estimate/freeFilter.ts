@@ -175,11 +175,9 @@ export const moveTo = (g: Gaussian, eastM: number, northM: number): void => {
   g.x[NORTH] = northM;
 };
 
-/** Signed angle from the believed heading to a direction, radians in [-π, π). */
-export const turnTo = (g: Gaussian, eastM: number, northM: number): number => {
-  const d = Math.atan2(eastM, northM) - at(g, HEADING);
-  return d - 2 * Math.PI * Math.floor((d + Math.PI) / (2 * Math.PI));
-};
+/** How far a place is from where the receiver was last believed to see the runner. */
+export const awayM = (g: Gaussian, eastM: number, northM: number): number =>
+  Math.hypot(eastM - at(g, EAST), northM - at(g, NORTH));
 
 export const distanceOf = (g: Gaussian): number => at(g, S);
 export const distanceVarOf = (g: Gaussian): number => g.P[S * N + S] as number;

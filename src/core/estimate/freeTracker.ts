@@ -19,7 +19,16 @@ export type FreeTrack =
       readonly timeMs: number;
       readonly doppler: Doppler;
       readonly refusedS: number;
+      /** The last seconds once more, as they came in: a corner is only seen when it is past. */
+      readonly recent: readonly Recent[];
     };
+
+interface Recent {
+  readonly g: Gaussian;
+  readonly timeMs: number;
+  readonly fix: PlaneFix;
+  readonly doppler: Doppler;
+}
 
 /** A heading is believed once the runner is this far from where they were. */
 const HEADING_AFTER_M = 10;
@@ -32,6 +41,8 @@ const REACH_FACTOR = 1.5;
 /** After this long the receiver is right again, wherever it now is. */
 const PATIENCE_S = 12;
 const START_SD_M = 1.5;
+/** A corner shows itself within so many seconds. */
+const CORNER_S = 5;
 
 export const beginFree = (startMs: number): FreeTrack => ({
   stage: 'waiting',
@@ -64,36 +75,58 @@ export const takeFreeFix = (
       fix.speedMps !== null,
     );
     return {
-      track: { stage: 'running', g, timeMs: fix.timeMs, doppler: firstDoppler, refusedS: 0 },
+      track: { stage: 'running', g, timeMs: fix.timeMs, doppler: firstDoppler, refusedS: 0, recent: [] },
       used: true,
     };
   }
   const dtS = Math.max(0, (fix.timeMs - t.timeMs) / 1000);
-  const g = copyOf(t.g);
-  const fromE = g.x[0] as number;
-  const fromN = g.x[1] as number;
-  filter.advance(g, dtS);
-  let doppler = t.doppler;
-  if (fix.speedMps !== null) {
-    const { innovation, variance } = filter.fitSpeed(g, fix.speedMps);
-    const judged = judgeSpeed(doppler, innovation, variance);
-    if (judged.verdict === 'changed') filter.loosenSpeed(g, Math.abs(innovation));
-    if (judged.verdict !== 'refuse') filter.takeSpeed(g, fix.speedMps, Math.sqrt(doppler.variance));
-    doppler = judged.doppler;
-  }
-  const reachM = REACH_FACTOR * filter.speedOf(g) * (dtS + t.refusedS) + REACH_SPARE_M;
-  if (Math.hypot(fix.eastM - fromE, fix.northM - fromN) > reachM) {
+  const before: Recent = { g: t.g, timeMs: t.timeMs, fix, doppler: t.doppler };
+  const recent = [...t.recent, before].filter((r) => fix.timeMs - r.timeMs <= CORNER_S * 1000);
+  const { g, doppler } = oneFix(t.g, t.timeMs, t.doppler, fix, false);
+  const reachM = REACH_FACTOR * filter.speedOf(t.g) * (dtS + t.refusedS) + REACH_SPARE_M;
+  const running = { stage: 'running' as const, timeMs: fix.timeMs, doppler };
+  if (filter.awayM(t.g, fix.eastM, fix.northM) > reachM) {
     const refusedS = t.refusedS + dtS;
-    if (refusedS < PATIENCE_S)
-      return { track: { stage: 'running', g, timeMs: fix.timeMs, doppler, refusedS }, used: false };
-    filter.moveTo(g, fix.eastM, fix.northM);
-    filter.loosenHeading(g, CORNER_RAD);
-    return { track: { stage: 'running', g, timeMs: fix.timeMs, doppler, refusedS: 0 }, used: true };
+    const waited = refusedS >= PATIENCE_S;
+    if (waited) {
+      filter.moveTo(g, fix.eastM, fix.northM);
+      filter.loosenHeading(g, CORNER_RAD);
+    }
+    return { track: { ...running, g, refusedS: waited ? 0 : refusedS, recent: [] }, used: waited };
   }
-  if (filter.fitPosition(g, fix.eastM, fix.northM, fix.extraSdM) > CORNER2)
-    filter.loosenHeading(g, CORNER_RAD);
+  if (filter.fitPosition(g, fix.eastM, fix.northM, fix.extraSdM) > CORNER2) {
+    // A corner: go back to before it and come again with the heading free to turn.
+    const from = recent[0] ?? before;
+    let again = from.g;
+    let timeMs = from.timeMs;
+    for (const r of recent) {
+      again = oneFix(again, timeMs, r.doppler, r.fix, true).g;
+      filter.takePosition(again, r.fix.eastM, r.fix.northM, r.fix.extraSdM);
+      timeMs = r.fix.timeMs;
+    }
+    return { track: { ...running, g: again, refusedS: 0, recent: [] }, used: true };
+  }
   filter.takePosition(g, fix.eastM, fix.northM, fix.extraSdM);
-  return { track: { stage: 'running', g, timeMs: fix.timeMs, doppler, refusedS: 0 }, used: true };
+  return { track: { ...running, g, refusedS: 0, recent }, used: true };
+};
+
+/** Moves on to a fix and takes its speed in; the position is left to the caller. */
+const oneFix = (
+  from: Gaussian,
+  timeMs: number,
+  before: Doppler,
+  fix: PlaneFix,
+  turning: boolean,
+): { readonly g: Gaussian; readonly doppler: Doppler } => {
+  const g = copyOf(from);
+  filter.advance(g, Math.max(0, (fix.timeMs - timeMs) / 1000));
+  if (turning) filter.loosenHeading(g, CORNER_RAD);
+  if (fix.speedMps === null) return { g, doppler: before };
+  const { innovation, variance } = filter.fitSpeed(g, fix.speedMps);
+  const judged = judgeSpeed(before, innovation, variance);
+  if (judged.verdict === 'changed') filter.loosenSpeed(g, Math.abs(innovation));
+  if (judged.verdict !== 'refuse') filter.takeSpeed(g, fix.speedMps, Math.sqrt(before.variance));
+  return { g, doppler: judged.doppler };
 };
 
 export interface FreeBelief {

@@ -3,8 +3,8 @@ import { eastAtM, linePoints, measureLine, northAtM } from '../course/line.ts';
 import { pointOn } from '../geo/ruler.ts';
 
 /** The same line, run the other way. */
-export const reversedLine = (line: CourseLine): CourseLine | null =>
-  measureLine(linePoints(line).reverse(), line.officialM);
+const reversedLine = (line: CourseLine): CourseLine | null =>
+  measureLine(linePoints(line).reverse(), line.officialM, line.plane);
 
 /** A start this near to the line's first point is at it: pens are wide and receivers err. */
 const AT_START_M = 60;
@@ -18,8 +18,8 @@ const STEP_M = 5;
  * The line as it must be when the runner starts elsewhere than at its first point: cut where the recording began before
  * the start, led on from where they stand where it began after. Measured and scaled anew.
  */
-export const lineFromStart = (line: CourseLine, eastM: number, northM: number): CourseLine => {
-  const away = (s: number): number => Math.hypot(eastM - eastAtM(line, s), northM - northAtM(line, s));
+const lineFromStart = (line: CourseLine, eastM: number, northM: number): CourseLine => {
+  const away = (s: number): number => awayM(line, s, eastM, northM);
   if (away(0) < AT_START_M) return line;
   let nearest = 0;
   for (let s = 0; s <= line.officialM * BEFORE_SHARE; s += STEP_M) if (away(s) < away(nearest)) nearest = s;
@@ -37,5 +37,34 @@ export const lineFromStart = (line: CourseLine, eastM: number, northM: number): 
           elevationM: here.elevationM,
         }
       : here;
-  return measureLine([start, ...rest], line.officialM) ?? line;
+  return measureLine([start, ...rest], line.officialM, line.plane) ?? line;
+};
+
+const awayM = (line: CourseLine, s: number, eastM: number, northM: number): number =>
+  Math.hypot(eastM - eastAtM(line, s), northM - northAtM(line, s));
+
+/**
+ * The lines that the runner may be about to run: the one given and, where it could be, the same turned round.
+ * @param from where they start, by the receiver; null where it has said nothing yet
+ */
+export const linesFromStart = (
+  given: CourseLine,
+  from: { readonly eastM: number; readonly northM: number } | null,
+): readonly { readonly line: CourseLine; readonly reversed: boolean }[] => {
+  const back = reversedLine(given);
+  if (!back) return [{ line: given, reversed: false }];
+  if (from) {
+    const ahead = awayM(given, 0, from.eastM, from.northM);
+    const behind = awayM(back, 0, from.eastM, from.northM);
+    if (behind < AT_START_M && ahead > 4 * AT_START_M) return [{ line: back, reversed: true }];
+    if (ahead < AT_START_M && behind > 4 * AT_START_M) return [{ line: given, reversed: false }];
+    return [
+      { line: lineFromStart(given, from.eastM, from.northM), reversed: false },
+      { line: back, reversed: true },
+    ];
+  }
+  return [
+    { line: given, reversed: false },
+    { line: back, reversed: true },
+  ];
 };
