@@ -33,7 +33,8 @@ export const rehearse = (config: RunConfig, inputs: readonly Input[], traced: bo
   };
   for (const input of inputs) {
     take(step(run, input));
-    if (traced && input.type === 'fix') {
+    // Behind the line there is no course left to be anywhere on.
+    if (traced && input.type === 'fix' && phaseOf(run).phase !== 'finished') {
       const atMs = run.atMs;
       outcomes.push({ type: 'trace', progress: progressOf(run, atMs), drift: driftOf(run, atMs) });
     }
