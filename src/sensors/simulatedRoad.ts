@@ -6,6 +6,8 @@ import { chanceOf } from '../core/units/chance.ts';
 const BEGIN = { latitudeDeg: 55.6, longitudeDeg: 4.2 };
 const MIN_LEG_M = 80;
 const MORE_LEG_M = 420;
+/** A point every so often, as a recording of the road would have. */
+const PIECE_M = 10;
 /** Of the joints of two streets: how many are corners, and how sharp. */
 const CORNERS = 0.45;
 const CORNER_RAD = 1.2;
@@ -22,10 +24,13 @@ export const roadOf = (distanceM: number, seed: number): CourseLine => {
   let heading = chance.uniform() * 2 * Math.PI;
   for (let m = 0; m < distanceM; ) {
     const legM = Math.min(MIN_LEG_M + MORE_LEG_M * chance.uniform(), distanceM - m);
-    east += legM * Math.sin(heading);
-    north += legM * Math.cos(heading);
+    const pieces = Math.ceil(legM / PIECE_M);
+    for (let i = 0; i < pieces; i++) {
+      east += (legM / pieces) * Math.sin(heading);
+      north += (legM / pieces) * Math.cos(heading);
+      points.push({ ...pointOn(plane, east, north), elevationM: null });
+    }
     m += legM;
-    points.push({ ...pointOn(plane, east, north), elevationM: null });
     const corner = (chance.uniform() < 0.5 ? 1 : -1) * (CORNER_RAD + CORNER_MORE_RAD * chance.uniform());
     heading += chance.uniform() < CORNERS ? corner : BEND_RAD * chance.normal();
   }
