@@ -1,3 +1,4 @@
+import { courseFileErrorM } from './courseFile.ts';
 import { SHAPES, type Shape } from './courses.ts';
 import { limitsOf } from './limit.ts';
 import { odometerErrorsS } from './odometer.ts';
@@ -22,6 +23,8 @@ interface Score {
   readonly finish: readonly Claim[];
   readonly passings: readonly Passing[];
   readonly limitRmsM: number;
+  /** 0 without a course file. */
+  readonly fileRmsM: number;
   readonly odometerS: readonly number[];
   readonly overlaps: number;
   readonly talkShare: number;
@@ -41,6 +44,7 @@ const score = (shape: Shape, reception: Reception, mode: Mode, seed: number): Sc
     finish: finishClaims(world, raced).filter((_, i) => i % PROJECTION_EVERY === 0),
     passings: passings(world, raced),
     limitRmsM: rms(limitsOf(world).flatMap(({ ownS, sdM }) => (ownS >= settled ? [sdM] : []))),
+    fileRmsM: mode === 'course' ? courseFileErrorM(world) : 0,
     odometerS: odometerErrorsS(world),
     overlaps: overlaps(raced),
     talkShare: talkShare(world, raced),
@@ -55,6 +59,7 @@ const row = (name: string, scores: readonly Score[]): string[] => {
   const distance = scores.flatMap((s) => s.distance);
   const distanceRmsM = rms(distance.map((c) => c.error));
   const limitRmsM = rms(scores.map((s) => s.limitRmsM));
+  const fileRmsM = rms(scores.map((s) => s.fileRmsM));
   return [
     name,
     fixed(rms(numbers(passed.map((p) => p.errorS))), 2),
@@ -62,7 +67,9 @@ const row = (name: string, scores: readonly Score[]): string[] => {
     `${passed.filter((p) => p.errorS === null).length} of ${passed.length}`,
     fixed(rms(numbers(passed.map((p) => p.lateS))), 2),
     fixed(distanceRmsM, 2),
-    `${fixed(limitRmsM, 2)} → ${fixed(distanceRmsM / limitRmsM, 2)}`,
+    fixed(limitRmsM, 2),
+    fixed(fileRmsM, 2),
+    fixed(distanceRmsM / Math.hypot(limitRmsM, fileRmsM), 2),
     percent(coverage(distance)),
     percent(coverage(scores.flatMap((s) => s.drift))),
     percent(coverage(scores.flatMap((s) => s.finish))),
@@ -76,7 +83,9 @@ const HEAD = [
   'checkpoints missed',
   'sound off the crossing, s RMS',
   'distance error, m RMS',
-  'limit, m → ratio',
+  'limit of the receiver, m',
+  'of the course file, m',
+  'ratio to both',
   '95 % of distance holds',
   'of drift',
   'of finish',
