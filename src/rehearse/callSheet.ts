@@ -76,7 +76,7 @@ export const callSheet = (
   const rows = rehearsal.outcomes.flatMap((o) =>
     o.type === 'call' ? [row(o.call, rehearsal.zeroMs, plan)] : [],
   );
-  const title = ['sound from', 'to', plan.unit, 'ahead', 'kind', 'words'];
+  const title = ['sound from', 'to', plan.unit, 'ahead ±95 %', 'kind', 'words'];
   const widths = [10, 10, 6, 12, -10, 0];
   const titleRow = title.map((t, i) => {
     const w = widths[i] ?? 0;

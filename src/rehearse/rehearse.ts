@@ -23,29 +23,33 @@ export interface Rehearsal {
   readonly unused: number;
 }
 
-/** Folds the engine over inputs, as the page does live; `traced` keeps the estimate after every fix. */
+/** Folds the engine over inputs, as the page does live; `traced` keeps the estimate after every fix of the run. */
 export const rehearse = (config: RunConfig, inputs: readonly Input[], traced: boolean): Rehearsal => {
   const outcomes: Outcome[] = [];
   let run: Run = beginRun(config);
+  /** Where the runner was when they ended the run: fixes go on coming. */
+  let stoppedM: number | null = null;
   const take = (next: { readonly run: Run; readonly calls: readonly Call[] }): void => {
     run = next.run;
     for (const call of next.calls) outcomes.push({ type: 'call', call });
   };
   for (const input of inputs) {
     take(step(run, input));
+    const { phase } = phaseOf(run);
+    if (phase === 'stopped') stoppedM ??= progressOf(run, run.atMs).distanceM;
     // Behind the line there is no course left to be anywhere on.
-    if (traced && input.type === 'fix' && phaseOf(run).phase !== 'finished') {
+    if (traced && input.type === 'fix' && phase !== 'finished' && phase !== 'stopped') {
       const atMs = run.atMs;
       outcomes.push({ type: 'trace', progress: progressOf(run, atMs), drift: driftOf(run, atMs) });
     }
   }
   take(flush(run));
-  const phase = phaseOf(run);
+  const end = phaseOf(run);
   return {
     outcomes,
     zeroMs: run.estimate.startMs ?? inputs[0]?.atMs ?? 0,
-    finishS: phase.phase === 'finished' ? phase.finishS : null,
-    distanceM: progressOf(run, run.atMs).distanceM,
+    finishS: end.phase === 'finished' ? end.finishS : null,
+    distanceM: stoppedM ?? progressOf(run, run.atMs).distanceM,
     fixes: inputs.filter((i) => i.type === 'fix').length,
     unused: run.estimate.skipped,
   };

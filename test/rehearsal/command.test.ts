@@ -156,10 +156,11 @@ describe('rehearse --json', () => {
     expect(Math.abs((end?.['finishS'] as number) - 375)).toBeLessThan(3);
   });
 
-  it('has the estimate after each fix with --trace, and only then', () => {
+  it('has the estimate after each fix up to the line with --trace, and only then', () => {
     const args = ['--plan', put('plan.json', PLAN), '--fixes', put('run.jsonl', log(420))];
     const traced = lines([...args, '--trace']).filter((l) => l.type === 'trace');
-    expect(traced).toHaveLength(420);
+    expect(traced.length).toBeGreaterThan(370);
+    expect(traced.length).toBeLessThan(380);
     expect(Object.keys(traced[100] ?? {})).toEqual([
       'type',
       'tS',
