@@ -4,7 +4,7 @@ import { type LineFault, type LogEntry, readLogLine } from './logLine.ts';
 import { arrivalTimesMs, repairEpoch, undoSetBack } from './logTimes.ts';
 
 /** A day at ten fixes a second is 150 MB; a race at one a second is 2 MB. */
-export const MAX_LOG_CHARS = 64_000_000;
+const MAX_LOG_CHARS = 64_000_000;
 
 /** A log as the engine eats it, and what of it could not be used. */
 export interface FixLog {

@@ -6,7 +6,7 @@
 /** 2001-01-01 in Unix time: some platforms count from there, and some of their browsers hand that through. */
 export const EPOCH_2001_MS = 978_307_200_000;
 /** GPS counts its weeks in ten bits: an old receiver takes the week for the one 1024 weeks before. */
-export const WEEK_ROLLOVER_MS = 1024 * 7 * 24 * 3600 * 1000;
+const WEEK_ROLLOVER_MS = 1024 * 7 * 24 * 3600 * 1000;
 /** A log holds one day. */
 const SAME_DAY_MS = 2 * 24 * 3600 * 1000;
 

@@ -4,7 +4,7 @@ import { gpxCollector } from './gpxCollector.ts';
 import type { Gpx } from './gpxTypes.ts';
 
 /** A 100 km race recorded ten times a second is 40 MB. More is no recording of a run. */
-export const MAX_GPX_CHARS = 64_000_000;
+const MAX_GPX_CHARS = 64_000_000;
 /** Fed in pieces, so that a file that is no XML is given up early. */
 const CHUNK_CHARS = 65_536;
 /** A recorder that makes a mistake makes it at every point; beyond this it is another kind of file. */

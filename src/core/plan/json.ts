@@ -2,7 +2,7 @@ import { type DoorError, err, ok, type Result } from '../units/result.ts';
 import { refuse, show } from './shape.ts';
 
 /** A plan is a page of text; a megabyte is a hundred times the longest sensible one. */
-export const MAX_PLAN_CHARS = 1_000_000;
+const MAX_PLAN_CHARS = 1_000_000;
 
 const STRINGS_AND_NON_NUMBERS = /"(?:[^"\\]|\\.)*"|-?\bInfinity\b|\bNaN\b|\bundefined\b/g;
 
