@@ -1,6 +1,7 @@
+import { STEADY } from '../../src/sensors/simulatedRunner.ts';
 import { SHAPES } from './courses.ts';
 import { race } from './race.ts';
-import { median, quantile } from './stats.ts';
+import { mean, median, quantile } from './stats.ts';
 import { fixed, printTable } from './table.ts';
 import { planOf, type Reception, worldOf } from './worlds.ts';
 
@@ -27,35 +28,60 @@ const delayS = (reception: Reception, byS: number, seed: number): number | null 
   return call ? (call.startMs - startMs) / 1000 - changeS : null;
 };
 
-/** Ease and quicken calls in a race run as evenly as people can. */
-const falseAlarms = (reception: Reception, seed: number): number => {
+/** A call is false when the runner's true pace over the minute before was this near to the plan, or on its other side. */
+const NEAR_S_PER_KM = 3;
+const MINUTE_S = 60;
+
+/** False ease and quicken calls in ten kilometres run as evenly as `waverShare` says. */
+const falseAlarms = (reception: Reception, waverShare: number, seed: number): number => {
   const shape = SHAPES[seed % SHAPES.length] ?? 'city';
-  const { calls } = race(worldOf({ plan: PLAN, shape, reception, seed }));
-  return calls.filter((c) => c.saying.kind === 'ease' || c.saying.kind === 'quicken').length;
+  const world = worldOf({ plan: PLAN, shape, reception, runner: { waverShare }, seed });
+  const { truth, startMs } = world.run;
+  return race(world).calls.filter(({ saying, startMs: soundMs }) => {
+    if (saying.kind !== 'ease' && saying.kind !== 'quicken') return false;
+    const atS = (soundMs - startMs) / 1000;
+    const ranM = truth.distanceAtM(atS) - truth.distanceAtM(Math.max(0, atS - MINUTE_S));
+    const slowerS = (1000 * Math.min(MINUTE_S, atS)) / ranM - PACE_S_PER_KM;
+    return (saying.kind === 'ease' ? -slowerS : slowerS) < NEAR_S_PER_KM;
+  }).length;
 };
 
 const DEPARTURES_S = [-12, -6, 6, 12];
+const RUNNERS = [
+  ['truly even', 0],
+  [`as even as people run (waver ${100 * STEADY.waverShare} %)`, STEADY.waverShare],
+] as const;
+
+const RECEIVED = ['open', 'town'] as const;
 
 /** How soon a change of pace is told, and how often one is told that is none. */
 export const printPacing = (seeds: readonly number[]): void => {
-  const rows = (['open', 'town'] as const).flatMap((reception) => {
-    const alarms = seeds.map((seed) => falseAlarms(reception, seed));
-    return DEPARTURES_S.map((byS) => {
-      const delays = seeds.map((seed) => delayS(reception, byS, seed));
-      const told = delays.filter((d): d is number => d !== null);
-      return [
-        reception,
-        `${byS > 0 ? '+' : '−'}${Math.abs(byS)} s/km`,
-        `${told.length} of ${delays.length}`,
-        fixed(median(told), 0),
-        fixed(quantile(told, 0.9), 0),
-        fixed(alarms.reduce((a, b) => a + b, 0) / alarms.length, 2),
-      ];
-    });
-  });
   printTable(
-    `Ease and quicken (10 km, pace changes at ${CHANGE_M} m, ${seeds.length} races a row)`,
-    ['reception', 'change', 'told', 'delay, s, median', 'delay, s, 90 %', 'false alarms in 10 km'],
-    rows,
+    `Ease and quicken: how soon (10 km, pace changes at ${CHANGE_M} m, ${seeds.length} races a row)`,
+    ['reception', 'change', 'told', 'delay, s, median', 'delay, s, 90 %'],
+    RECEIVED.flatMap((reception) =>
+      DEPARTURES_S.map((byS) => {
+        const delays = seeds.map((seed) => delayS(reception, byS, seed));
+        const told = delays.filter((d): d is number => d !== null);
+        const change = `${byS > 0 ? '+' : '−'}${Math.abs(byS)} s/km`;
+        return [
+          reception,
+          change,
+          `${told.length} of ${delays.length}`,
+          fixed(median(told), 0),
+          fixed(quantile(told, 0.9), 0),
+        ];
+      }),
+    ),
+  );
+  printTable(
+    `Ease and quicken: false alarms in 10 km (${seeds.length} races a row)`,
+    ['reception', 'runner', 'mean', 'most'],
+    RECEIVED.flatMap((reception) =>
+      RUNNERS.map(([name, waverShare]) => {
+        const alarms = seeds.map((seed) => falseAlarms(reception, waverShare, seed));
+        return [reception, name, fixed(mean(alarms), 2), String(Math.max(...alarms))];
+      }),
+    ),
   );
 };
