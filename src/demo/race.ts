@@ -63,4 +63,4 @@ export const demoPresses = {
 
 /** Seconds in the pen before the start, and the seed of the demo's chance. */
 export const DEMO_PEN_S = 60;
-export const DEMO_SEED = 7;
+export const DEMO_SEED = 14;

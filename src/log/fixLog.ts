@@ -1,7 +1,7 @@
 import type { Input } from '../core/estimate/input.ts';
 import { type DoorError, err, ok, type Result } from '../core/units/result.ts';
 import { type LineFault, type LogEntry, readLogLine } from './logLine.ts';
-import { arrivalTimesMs, repairEpoch, undoSetBack } from './logTimes.ts';
+import { arrivalTimesMs, onDeviceClock, repairEpoch, undoSetBack } from './logTimes.ts';
 
 /** A day at ten fixes a second is 150 MB; a race at one a second is 2 MB. */
 const MAX_LOG_CHARS = 64_000_000;
@@ -49,7 +49,8 @@ const timesOf = (entries: readonly LogEntry[]): { readonly stampsMs: number[]; r
     return { stampsMs: repaired, atMs };
   }
   const stampsMs = undoSetBack(repaired);
-  return { stampsMs, atMs: arrivalTimesMs(stampsMs) };
+  const pressed = entries.map((e) => e.type !== 'fix');
+  return { stampsMs, atMs: arrivalTimesMs(onDeviceClock(stampsMs, pressed)) };
 };
 
 /**

@@ -68,3 +68,38 @@ export const arrivalTimesMs = (timestampsMs: readonly number[]): number[] => {
     return clock;
   });
 };
+
+/**
+ * By how much the receiver's clock is ahead of the device's: a fix that came before a press bears an earlier time, unless
+ * the two clocks differ. The least lead that any press shows, so that one odd stamp makes none; 0 where presses show none.
+ */
+const receiverLeadMs = (timestampsMs: readonly number[], pressed: readonly boolean[]): number => {
+  let lastFixMs: number | null = null;
+  let leadMs = Number.POSITIVE_INFINITY;
+  for (const [i, t] of timestampsMs.entries()) {
+    if (!pressed[i]) lastFixMs = t;
+    else if (lastFixMs !== null) leadMs = Math.min(leadMs, Math.max(0, lastFixMs - t));
+  }
+  return leadMs < LATENESS_MS ? leadMs : 0;
+};
+
+/**
+ * The receiver's stamps on the clock of the device, which presses bear: the lead taken off, and no stamp later than the
+ * press after it. Own clock 0 is a press; a stamp some seconds wrong before it must not move it.
+ * @param pressed  which lines bear the device's own time
+ */
+export const onDeviceClock = (timestampsMs: readonly number[], pressed: readonly boolean[]): number[] => {
+  const leadMs = receiverLeadMs(timestampsMs, pressed);
+  let nextPressMs = Number.POSITIVE_INFINITY;
+  return timestampsMs
+    .toReversed()
+    .map((t, k) => {
+      if (pressed[timestampsMs.length - 1 - k]) {
+        nextPressMs = t;
+        return t;
+      }
+      const overMs = t - leadMs - nextPressMs;
+      return overMs > 0 && overMs < LATENESS_MS ? nextPressMs : t - leadMs;
+    })
+    .reverse();
+};

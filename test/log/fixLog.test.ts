@@ -163,6 +163,28 @@ describe('the clock of a log without arrival times', () => {
     expect(arrivals.at(-1)).toBeLessThanOrEqual(3600 + 29 + 30);
   });
 
+  it('goes by the presses where the receiver’s clock is ahead of the device’s', () => {
+    const lines = [
+      ...fixLines(4, T0 + 1500),
+      eventLine(T0 + 3100, 'start'),
+      ...fixLines(4, T0 + 5500),
+      eventLine(T0 + 7000, 'ask'),
+    ];
+    expect(arrivalsS(lines)).toEqual([0.1, 1.1, 2.1, 3.1, 3.1, 4.1, 5.1, 6.1, 7, 7]);
+  });
+
+  it('is not led astray by one odd stamp before a press', () => {
+    const lines = [
+      fixLine(T0),
+      fixLine(T0 + 20_000),
+      eventLine(T0 + 1500, 'start'),
+      ...fixLines(3, T0 + 2000),
+      eventLine(T0 + 5000, 'ask'),
+    ];
+    expect(arrivalsS(lines)).toEqual([0, 1.5, 1.5, 2, 3, 4, 5]);
+    expect(parse(lines).inputs[1]).toMatchObject({ fix: { timestampMs: T0 + 20_000 } });
+  });
+
   it('keeps arrival times where the log has them', () => {
     const line = (t: number, r: number): string =>
       JSON.stringify({ timestamp: T0 + t, receivedMs: T0 + r, event: 'ask' });
