@@ -11,7 +11,7 @@ const quick = process.argv.includes('--quick');
 const seeds = (n: number): number[] => Array.from({ length: n }, (_, i) => i + 1);
 const sections = {
   accuracy: () => printAccuracy(seeds(quick ? 1 : 3)),
-  goals: () => printGoals(quick ? 20 : 80),
+  goals: () => printGoals(quick ? 15 : 50),
   pacing: () => printPacing(seeds(quick ? 4 : 12)),
   cost: () => printCost(),
 };
