@@ -70,6 +70,28 @@ const DOUBT_M2_PER_M = 0.3 / 1000;
 const MISMATCH_SHARE = 0.4;
 const MISMATCH_OVER_M = 1000;
 
+/** A leg keeps at least this share of its measured length, whatever the closing asks of it. */
+const LEAST_SHARE = 0.5;
+
+/**
+ * Spreads the difference between the official distance and the line's own length as surveyors close a traverse: to
+ * each leg its share by how uncertain its length is. A uniform line is scaled as a whole; where the doubt lies in
+ * corners, the straights keep their metres.
+ */
+const closeTraverse = (sumM: Float64Array, doubtM2: Float64Array, officialM: number): Float64Array => {
+  const last = sumM.length - 1;
+  const gapM = officialM - (sumM[last] as number);
+  const perM2 = gapM / (doubtM2[last] as number);
+  const closed = new Float64Array(sumM.length);
+  for (let i = 1; i <= last; i++) {
+    const legM = (sumM[i] as number) - (sumM[i - 1] as number);
+    const share = perM2 * ((doubtM2[i] as number) - (doubtM2[i - 1] as number));
+    closed[i] = (closed[i - 1] as number) + Math.max(LEAST_SHARE * legM, legM + share);
+  }
+  const totalM = closed[last] as number;
+  return closed.map((d, i) => (i === last ? officialM : (d / totalM) * officialM));
+};
+
 /**
  * Measures a recorded line leg by leg on the ellipsoid and scales it to the official distance: a recording's own length
  * is wrong by 0.3 to 3 %, the measured course's is not.
@@ -102,13 +124,17 @@ export const measureLine = (
   const mismatch = lengthM / officialM - 1;
   const perM = DOUBT_M2_PER_M + (MISMATCH_SHARE * mismatch) ** 2 * MISMATCH_OVER_M;
   let corners = 0;
+  const doubtM2 = sumM.map((d, i) => {
+    corners += straight.doubtM2[i] as number;
+    return d * perM + corners;
+  });
   const hasHeights = kept.every((p) => p.elevationM !== null);
   const heightAt = (index: number): number => {
     const a = kept[Math.floor(index)]?.elevationM ?? 0;
     const b = kept[Math.ceil(index)]?.elevationM ?? a;
     return a + (b - a) * (index - Math.floor(index));
   };
-  const alongM = sumM.map((d) => (d / lengthM) * officialM);
+  const alongM = closeTraverse(sumM, doubtM2, officialM);
   return {
     officialM,
     recordedM,
@@ -116,10 +142,9 @@ export const measureLine = (
     eastM: straight.eastM,
     northM: straight.northM,
     alongM,
-    doubtM2: alongM.map((d, i) => {
-      corners += straight.doubtM2[i] as number;
-      return d * perM + corners;
-    }),
+    // Spread evenly: a jump seen at one corner is as likely the receiver's as the line's, and half of what one corner
+    // adds the next takes back.
+    doubtM2: alongM.map((d) => (d / officialM) * (doubtM2[n - 1] as number)),
     elevationM: hasHeights ? straight.index.map(heightAt) : null,
   };
 };

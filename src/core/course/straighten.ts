@@ -18,6 +18,9 @@ const PENALTY = 12;
 const MAX_RUN = 80;
 /** Shake below this is rounding; the line is then left nearly as it is. */
 const MIN_SHAKE_M = 0.2;
+/** A line drawn by hand or by an organiser with few points has corners, not shake. */
+const MAX_SHAKE_M = 5;
+const MAX_LEG_M = 40;
 
 export interface Polyline {
   readonly eastM: Float64Array;
@@ -36,8 +39,12 @@ interface Run {
 
 const at = (a: Float64Array, i: number): number => a[i] as number;
 
-/** Beyond a right angle and well more: the road is run back. */
-const turnsRound = (a: Run, b: Run): boolean => a.dirE * b.dirE + a.dirN * b.dirN < -0.7;
+/** Beyond a right angle and well more, and on the same road, not round a block: the road is run back. */
+const turnsRound = (a: Run, b: Run, sigmaM: number): boolean => {
+  if (a.dirE * b.dirE + a.dirN * b.dirN > -0.7) return false;
+  const apartM = Math.abs((b.eastM - a.eastM) * a.dirN - (b.northM - a.northM) * a.dirE);
+  return apartM < 4 * sigmaM;
+};
 
 /** Standard deviation of the shake per axis: points against the chord of their neighbours, by the median. */
 export const shakeM = ({ eastM, northM }: Polyline): number => {
@@ -131,13 +138,13 @@ const runsOf = ({ eastM, northM }: Polyline, sigmaM: number): Run[] => {
     }
     runs.unshift({ from, to, eastM: m.me, northM: m.mn, dirE, dirN });
   }
-  return runs.filter((m, k) => !isTip(runs[k - 1], m, runs[k + 1]));
+  return runs.filter((m, k) => !isTip(runs[k - 1], m, runs[k + 1], sigmaM));
 };
 
 /** Shake at a turn-round can make a little run of its own out of the points at the cone: it says nothing. */
 const TIP_POINTS = 3;
-const isTip = (a: Run | undefined, m: Run, b: Run | undefined): boolean =>
-  a !== undefined && b !== undefined && m.to - m.from < TIP_POINTS && turnsRound(a, b);
+const isTip = (a: Run | undefined, m: Run, b: Run | undefined, sigmaM: number): boolean =>
+  a !== undefined && b !== undefined && m.to - m.from < TIP_POINTS && turnsRound(a, b, sigmaM);
 
 /** Below this angle two runs have no sharp crossing and the joint is taken between their ends. */
 const MIN_CORNER_SIN = 0.12;
@@ -172,7 +179,7 @@ const joint = (
     const far = gap * 1.3 + sigmaM;
     if (onwardA > -3 * sigmaM && onwardB > -3 * sigmaM && onwardA < far && onwardB < far) return [[e, n]];
   }
-  if (turnsRound(a, b)) {
+  if (turnsRound(a, b, sigmaM)) {
     // Points come at even steps, so the step that holds the cone went out and back: out beyond the last point as far
     // as is left of a usual step.
     const seenM = farthestM(line, a, a.to, b.from);
@@ -183,6 +190,12 @@ const joint = (
     ];
     return [tip(a, fa, outM), tip(b, fb, -outM)];
   }
+  // Two streets that do not meet: from the end of the one to the beginning of the other.
+  if (a.dirE * b.dirE + a.dirN * b.dirN < 0)
+    return [
+      [fa.e, fa.n],
+      [fb.e, fb.n],
+    ];
   return [[(fa.e + fb.e) / 2, (fa.n + fb.n) / 2]];
 };
 
@@ -201,7 +214,7 @@ const farthestM = (line: Polyline, a: Run, from: number, to: number): number => 
  * a turn-round nothing tells how far the road went on beyond the last point.
  */
 const cornerDoubtM2 = (a: Run, b: Run, sigmaM: number, legM: number): number => {
-  if (turnsRound(a, b)) return 4 * sigmaM * sigmaM + (TIP_DOUBT * legM) ** 2;
+  if (turnsRound(a, b, sigmaM)) return 4 * sigmaM * sigmaM + (TIP_DOUBT * legM) ** 2;
   const cos = a.dirE * b.dirE + a.dirN * b.dirN;
   const sideways = 4 * sigmaM * sigmaM * (1 / (a.to - a.from + 1) + 1 / (b.to - b.from + 1));
   const sharpness = Math.min(SHARPEST, (1 - cos) / Math.max(1e-9, 1 + cos));
@@ -210,7 +223,7 @@ const cornerDoubtM2 = (a: Run, b: Run, sigmaM: number, legM: number): number => 
 const SHARPEST = 4;
 const TIP_DOUBT = 0.3;
 /** Points given to the wrong run at a corner add to it: measured on simulated lines. */
-const PARTING_DOUBT = 2;
+const PARTING_DOUBT = 1.4;
 
 export interface Straightened extends Polyline {
   /** Which point of the input each vertex stands for; corners get a value between their neighbours. */
@@ -232,7 +245,7 @@ export const straighten = (line: Polyline): Straightened => {
     index.push(i);
     doubt.push(d);
   };
-  if (sigma < MIN_SHAKE_M || line.eastM.length < 4) {
+  if (sigma < MIN_SHAKE_M || sigma > MAX_SHAKE_M || line.eastM.length < 12 || medianLegM(line) > MAX_LEG_M) {
     return {
       ...line,
       index: Float64Array.from(line.eastM, (_, i) => i),

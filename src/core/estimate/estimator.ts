@@ -37,6 +37,8 @@ export const beginEstimate = (setup: EstimatorSetup): EstimatorState => ({
 const PEN_S = 240;
 /** A start event is the runner's press on the line: so far off along it, m. */
 const START_SD_M = 1;
+/** So long after a start that was found, a press on start still sets it right. */
+const RESTART_S = 300;
 /** A start that was found is known to a second or two. */
 const FOUND_START_SD_M = 4;
 /** After this long without a fix that fits, look for the runner elsewhere along the line. */
@@ -152,8 +154,10 @@ export const absorb = (setup: EstimatorSetup, state: EstimatorState, input: Inpu
     case 'gun':
       return state.gunMs === null ? { ...state, gunMs: input.atMs } : state;
     case 'start':
-      // A start that was found before stands corrected by the runner's own press only while it is fresh.
-      return state.startMs === null ? startAt(setup, state, input.atMs, START_SD_M) : state;
+      // What the runner says of the start stands above what was found, unless the race is long under way.
+      return state.startMs === null || input.atMs - state.startMs < RESTART_S * 1000
+        ? startAt(setup, state, input.atMs, START_SD_M)
+        : state;
     case 'stop':
       return state.stopMs === null ? { ...state, stopMs: input.atMs } : state;
     case 'marker':

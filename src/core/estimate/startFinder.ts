@@ -10,6 +10,8 @@ import type { PlaneFix } from './planeFix.ts';
 /** Running: at least this fast on average over RUN_WINDOW_S. Shuffles towards a start line are 1 to 1.5 m/s. */
 const RUNNING_MPS = 1.9;
 const RUN_WINDOW_S = 8;
+/** In each half of the window: the first half may still hold the getaway. */
+const HALF_RUNNING_MPS = 1.2;
 /** Standing still, the summed distance creeps 16-23 m a minute, 0.4 m/s; walking in the pen is faster. */
 const STANDING_MPS = 0.7;
 /** Further than this from the line's first point the line says nothing about the start. */
@@ -82,6 +84,18 @@ const crossingMs = (line: CourseLine, fixes: readonly PlaneFix[]): number | null
   return Math.min(b.timeMs + 2000, Math.max(a.timeMs - 2000, fitted));
 };
 
+/** A receiver that jumps moves in one half of the window; a runner in both, and the same way. */
+const bothHalvesRun = (fixes: readonly PlaneFix[], from: PlaneFix, last: PlaneFix): boolean => {
+  const middleMs = (from.timeMs + last.timeMs) / 2;
+  const middle = fixes.findLast((f) => f.timeMs <= middleMs);
+  if (!middle || middle === from) return false;
+  const along =
+    (middle.eastM - from.eastM) * (last.eastM - middle.eastM) +
+    (middle.northM - from.northM) * (last.northM - middle.northM);
+  const slower = Math.min(speedBetween(from, middle), speedBetween(middle, last));
+  return along > 0 && slower > HALF_RUNNING_MPS;
+};
+
 /**
  * @param fixes since the receiver woke, in order of time, the latest last
  * @param lagS how late positions are believed to come
@@ -99,7 +113,7 @@ export const findStartMs = (
   if (!from) return null;
   const runningMps = speedBetween(from, last);
   // As the crow flies, so that a receiver that wanders on the spot does not run.
-  if (runningMps < RUNNING_MPS) return null;
+  if (runningMps < RUNNING_MPS || !bothHalvesRun(fixes, from, last)) return null;
   if (speedAt(fixes, fixes.length - 1) < RUNNING_MPS) return null;
   const onset = onsetMs(fixes, runningMps);
   if (!line || !nearStart(line, last)) {
