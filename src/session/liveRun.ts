@@ -63,7 +63,7 @@ export const startLiveRun = (parts: LiveParts): LiveRun => {
   const heard = new Map<number, Heard>();
   let lastStated: { fix: Fix; atMs: number } | null = null;
   let quietFromMs = 0;
-  let shownSecond = Number.NaN;
+  let shown = '';
 
   const sound = (call: Call): void => {
     const atMs = clock.pageMs(call.startMs);
@@ -77,9 +77,10 @@ export const startLiveRun = (parts: LiveParts): LiveRun => {
   /** Redraws on the second of the own clock, and at once when something happened. */
   const show = (nowMs: number, atOnce: boolean): void => {
     const next = cell.viewAt(nowMs);
-    const second = next.elapsedS === null ? Math.floor(nowMs / 1000) : Math.floor(next.elapsedS);
-    if (!atOnce && second === shownSecond) return;
-    shownSecond = second;
+    // The own clock stands still from the finish on, so the phase counts too.
+    const key = `${next.phase.phase} ${Math.floor(next.elapsedS ?? nowMs / 1000)}`;
+    if (!atOnce && key === shown) return;
+    shown = key;
     batch(() => {
       view.value = next;
       if (lastStated !== null)

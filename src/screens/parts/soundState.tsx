@@ -6,18 +6,13 @@ export interface SoundSigns {
   readonly trouble: ReadonlySignal<string | null>;
 }
 
-/** One line when the runner would otherwise wonder why nothing is heard; nothing when all is well. */
+/** One line when the runner would otherwise wonder why nothing is heard; silent when all is well. */
 export const SoundState = ({ speaker }: { speaker: SoundSigns }) => {
-  switch (speaker.state.value) {
-    case 'loading':
-      return <p class="note">The voice is being loaded (1.2 MB).</p>;
-    case 'failed':
-      return (
-        <p class="note" role="alert">
-          No sound: the voice could not be loaded. {speaker.trouble.value}
-        </p>
-      );
-    default:
-      return null;
-  }
+  const state = speaker.state.value;
+  return (
+    <p class="note sound-state" data-sound={state} role="status">
+      {state === 'loading' && 'The voice is being loaded (1.2 MB).'}
+      {state === 'failed' && `No sound: the voice could not be loaded. ${speaker.trouble.value ?? ''}`}
+    </p>
+  );
 };

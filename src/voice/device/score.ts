@@ -33,14 +33,14 @@ const noteOf = (store: SoundStore, part: Part, beginS: number): ScoreNote | null
 export const scoreOf = (store: SoundStore, utterance: Utterance, beginS: number): ScoreNote[] =>
   utterance.parts.flatMap((part) => noteOf(store, part, beginS) ?? []);
 
-/** Where no decoder delay is: clips are cut with about this much before their first sound, seconds. */
+/** Clips are cut with this much before their first sound, seconds. */
 const HEAD_S = 0.01;
-/** A first sound this far off is the cut itself, not the decoder. */
-const EXACT_S = 0.006;
-/** MP3 decoders that keep the encoder's delay are at most this late (1105 to 2257 samples at 24 kHz), seconds. */
+/** A first sound less off than this is a soft beginning, not the decoder: encoders put 1105 samples (46 ms) or more. */
+const EXACT_S = 0.025;
+/** And at most 2257 samples at 24 kHz. */
 const WORST_SHIFT_S = 0.12;
 /** Share of full scale that counts as sound: over the residue of MP3 silence. */
-const LOUD = 0.01;
+const LOUD = 0.004;
 
 /**
  * Some decoders keep the silence that an MP3 encoder puts in front, others cut it. Measured on the first clip: its first

@@ -1,0 +1,64 @@
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { inject } from 'vitest';
+import { tapSound } from './tap.ts';
+
+/** Screens that the page must work on, CSS pixels. */
+export const SIZES = {
+  phone: { width: 360, height: 740 },
+  desk: { width: 1280, height: 800 },
+  wrist: { width: 200, height: 200 },
+} as const;
+
+export interface Opened {
+  readonly page: Page;
+  /** What the page complained of: uncaught errors, console errors, breaches of its own policy. */
+  readonly complaints: readonly string[];
+  /** Every address that the page asked for. */
+  readonly requests: readonly string[];
+  readonly close: () => Promise<void>;
+}
+
+interface Wish {
+  readonly size?: { readonly width: number; readonly height: number };
+  /** A plan file to find in the page's storage. */
+  readonly plan?: object;
+  /** Runs before the page's own scripts. */
+  readonly before?: (context: BrowserContext) => Promise<unknown>;
+}
+
+let browser: Browser | null = null;
+
+/** A fresh page of the built app, as if opened for the first time, with the tap on its sound. */
+export const open = async (path: string, wish: Wish = {}): Promise<Opened> => {
+  browser ??= await chromium.connect(inject('browserAt'));
+  const context = await browser.newContext({ viewport: wish.size ?? SIZES.phone, acceptDownloads: true });
+  const complaints: string[] = [];
+  const requests: string[] = [];
+  await wish.before?.(context);
+  await context.addInitScript(() => {
+    document.addEventListener('securitypolicyviolation', (event) => {
+      console.error(`policy: ${event.violatedDirective} ${event.blockedURI}`);
+    });
+  });
+  const page = await context.newPage();
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(message.text());
+  });
+  page.on('request', (request) => requests.push(request.url()));
+  await tapSound(page);
+  if (wish.plan !== undefined) {
+    await page.addInitScript(
+      (text) => localStorage.setItem('soundline.plan', text),
+      JSON.stringify(wish.plan),
+    );
+  }
+  await page.goto(`${inject('origin')}/${path}`);
+  await page.getByRole('heading', { level: 1 }).waitFor();
+  return { page, complaints, requests, close: () => context.close() };
+};
+
+/** Waits until the voice has been loaded. */
+export const voiceLoaded = async (page: Page): Promise<void> => {
+  await page.locator('[data-sound]:not([data-sound="loading"])').waitFor({ state: 'attached' });
+};

@@ -1,0 +1,63 @@
+import { englishPack } from '../../../src/voice/packs/english.ts';
+import type { Started } from './tap.ts';
+
+/** One call as the audio graph had it. */
+export interface SpokenCall {
+  /** Clips in order, their names joined by blanks; tones are left out. */
+  readonly words: string;
+  readonly tone: boolean;
+  /** Context seconds. */
+  readonly beginS: number;
+  readonly endS: number;
+  /** performance.now at the instant when it begins to sound, output latency apart. */
+  readonly beginPageMs: number;
+  readonly sources: readonly Started[];
+}
+
+/** A start inside the sprite this near to a clip's begin is that clip's: an encoder's delay, and clips lie 0.1 s apart. */
+const SAME_S = 0.06;
+
+const clips = Object.entries(englishPack.clips).map(([name, [start]]) => ({
+  name,
+  startS: (start ?? 0) / englishPack.sampleRateHz,
+}));
+const spriteS = englishPack.samples / englishPack.sampleRateHz;
+
+const isSprite = (s: Started): boolean => s.bufferS > spriteS - 1;
+
+const clipOf = (s: Started): string =>
+  clips.find((c) => Math.abs(c.startS - s.fromS) < SAME_S)?.name ?? `(nothing at ${s.fromS} s of the sprite)`;
+
+const endOf = (s: Started): number => s.whenS + (s.lengthS ?? s.bufferS);
+
+/** Sources that were set in one go are one call. */
+export const spokenCalls = (started: readonly Started[]): SpokenCall[] => {
+  const calls = new Map<string, Started[]>();
+  let key = '';
+  let lastEndS = Number.NEGATIVE_INFINITY;
+  for (const s of started) {
+    // Within a call no gap is longer than between two sentences, and nothing is set between.
+    if (!key.startsWith(`${s.nowS} `) || s.whenS - lastEndS > 0.5) key = `${s.nowS} ${s.whenS}`;
+    calls.set(key, [...(calls.get(key) ?? []), s]);
+    lastEndS = endOf(s);
+  }
+  return [...calls.values()].map((sources) => {
+    const first = sources[0] as Started;
+    return {
+      words: sources.filter(isSprite).map(clipOf).join(' '),
+      tone: sources.some((s) => !isSprite(s)),
+      beginS: first.whenS,
+      endS: Math.max(...sources.map(endOf)),
+      beginPageMs: first.pageMs + 1000 * (first.whenS - first.nowS),
+      sources,
+    };
+  });
+};
+
+/** Words without what cannot be heard: capitals and stops. */
+export const heardWords = (text: string): string =>
+  text
+    .toLowerCase()
+    .replace(/[.,?!]/g, '')
+    .replace(/\s+/g, ' ')
+    .trim();
