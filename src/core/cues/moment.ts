@@ -18,6 +18,8 @@ export interface Moment {
   readonly departure: Departure;
   /** The last press that found a board, and which; null before. */
   readonly press: { readonly atMs: number; readonly boardM: number } | null;
+  /** Seconds since a fix came in, usable or not; Infinity when there was none. */
+  readonly sinceArrivalS: number;
   /** Everything about drift; worked out when a rule asks for it. */
   readonly drift: () => Drift;
 }

@@ -1,5 +1,5 @@
 import { M_PER_KM } from '../units/units.ts';
-import { beginWaver, seeRate, type Waver, waverVariance } from './waver.ts';
+import { beginWaver, seeRate, WAVER_TAU_S, type Waver, waverVariance } from './waver.ts';
 
 /**
  * Has the runner left the planned pace, and is it real? A sequential test: cumulative sums (Page, E. S.: Continuous
@@ -45,9 +45,9 @@ export interface Evidence {
 
 /** The smallest departure worth a word, seconds per kilometre, and the share of it that is let pass as slack. */
 export const WORTH_S_PER_KM = 6;
-const SLACK = 0.6;
+const SLACK = 0.5;
 /** Sets delay against false alarms; see the table in DEVELOPERS.md. */
-const LIMIT = 1.6;
+const LIMIT = 2.3;
 /** A sum does not run away: after the runner has come back it is soon at rest. In limits. */
 const CAP = 1.5;
 /** One second counts at most this many times the smallest departure. */
@@ -58,7 +58,12 @@ const LARGE = 0.1;
 const LARGE_LASTS_S = 25;
 /** The estimate's own belief in how fast a speed changes, (m/s)² per second: leads from its deviation to the noise behind. */
 const SPEED_WALK = 2.6e-4;
-const WAVER_TAU_S = 50;
+/** Share of what the estimate still holds back (its lag times the departure now) that is counted in advance. */
+const IN_ADVANCE = 0.6;
+
+/** What was told of is over when no more than this share of it is left; and that takes surer evidence, so that it is not told twice. */
+const BACK = 1 / 3;
+const BACK_LIMITS = 2;
 
 const RESTING: Sum = { valueS: 0, forS: 0, mean: 0, found: false };
 
@@ -85,23 +90,30 @@ export const tell = (departure: Departure, side: 'quick' | 'slow'): Departure =>
   told: side === 'quick' ? departure.quick.mean : -departure.slow.mean,
 });
 
-/** Power of the noise in the rate, per second of averaging: receiver and waver. */
-const noisePower = (departure: Departure, e: Evidence): number => {
-  // A filter that follows white noise of power D with a walk of power q settles at variance √(q D).
+/** What noise there is in the rate: its power per second of averaging, and the lag that the estimate pays for it. */
+interface Noise {
+  readonly power: number;
+  readonly lagS: number;
+}
+
+const noiseOf = (waver: Waver, e: Evidence): Noise => {
   const perMps = e.paceSPerKm / M_PER_KM;
-  const receiver = (e.speedSdMps ** 4 / SPEED_WALK) * perMps ** 2;
-  // And half its variance is noise, the other half what it cannot follow.
+  // A filter that follows a walk of power q in white noise of power r settles at the variance √(q r), with a lag of √(r/q).
+  const lagS = e.speedSdMps ** 2 / SPEED_WALK;
+  const receiver = lagS * (e.speedSdMps * perMps) ** 2;
+  // Half that variance is noise; the other half is what it cannot follow.
   const noise = (e.speedSdMps * perMps) ** 2 / 2;
-  return receiver + 2 * WAVER_TAU_S * waverVariance(departure.waver, noise);
+  return { power: receiver + 2 * WAVER_TAU_S * waverVariance(waver, noise, lagS), lagS };
 };
 
 /** @param away departure on this side; @param beyond the same, clipped, less what is told or welcome and the slack */
-const grow = (sum: Sum, away: number, beyond: number, limitS: number, dtS: number): Sum => {
+const grow = (sum: Sum, away: number, beyond: number, limitS: number, lagS: number, dtS: number): Sum => {
   const valueS = Math.min(sum.valueS + beyond * dtS, CAP * limitS);
   if (valueS <= 0) return RESTING;
   const forS = sum.forS + dtS;
   const mean = sum.mean + ((away - sum.mean) * dtS) / forS;
-  return { valueS, forS, mean, found: valueS > limitS && beyond > 0 && forS >= LASTS_S };
+  const found = beyond > 0 && forS >= LASTS_S && valueS + IN_ADVANCE * lagS * beyond > limitS;
+  return { valueS, forS, mean, found };
 };
 
 /** Takes in a stretch of running on good evidence. */
@@ -110,18 +122,22 @@ export const follow = (departure: Departure, e: Evidence): Departure => {
   const waver = seeRate(departure.waver, e.rate, e.dtS);
   const worth = WORTH_S_PER_KM / e.paceSPerKm;
   const slack = SLACK * worth;
-  const limitS = (LIMIT * noisePower(departure, e)) / (2 * slack);
+  const { power, lagS } = noiseOf(departure.waver, e);
+  const limitS = (LIMIT * power) / (2 * slack);
   const away = e.rate - 1;
   const most = CLIP * worth;
   const clipped = Math.min(most, Math.max(-most, away));
-  const beyond = (side: number, welcome: number): number =>
-    Math.min(most, Math.max(-most, side * away - Math.max(side * told, welcome, 0) - slack));
-  const nextQuick = grow(quick, away, beyond(1, e.quickIsFine), limitS, e.dtS);
-  const nextSlow = grow(slow, -away, beyond(-1, e.slowIsFine), limitS, e.dtS);
+  const beyond = (side: number, welcome: number): number => {
+    // Once told, only what is plainly worse counts: beyond what was told by as much as is worth a word.
+    const known = side * told > 0 ? Math.abs(told) + worth : 0;
+    return Math.min(most, Math.max(-most, side * away - Math.max(known, welcome) - slack));
+  };
+  const nextQuick = grow(quick, away, beyond(1, e.quickIsFine), limitS, lagS, e.dtS);
+  const nextSlow = grow(slow, -away, beyond(-1, e.slowIsFine), limitS, lagS, e.dtS);
   const stumble = nextSlow.mean > LARGE && nextSlow.forS < LARGE_LASTS_S;
-  const backS =
-    told === 0 ? 0 : Math.max(0, departure.backS + (Math.abs(told) / 2 - clipped * Math.sign(told)) * e.dtS);
-  const isBack = backS > limitS;
+  const short = BACK * Math.abs(told) - clipped * Math.sign(told);
+  const backS = told === 0 ? 0 : Math.max(0, departure.backS + short * e.dtS);
+  const isBack = backS > BACK_LIMITS * limitS;
   return {
     told: isBack ? 0 : told,
     quick: nextQuick,
@@ -133,4 +149,4 @@ export const follow = (departure: Departure, e: Evidence): Departure => {
 
 /** Standard deviation of a departure's mean, as a share of the pace. */
 export const meanSd = (departure: Departure, sum: Sum, e: Evidence): number =>
-  Math.sqrt(noisePower(departure, e) / Math.max(1, sum.forS));
+  Math.sqrt(noiseOf(departure.waver, e).power / Math.max(1, sum.forS));

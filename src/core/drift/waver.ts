@@ -14,16 +14,17 @@ export interface Waver {
 const MIDDLE_S = 60;
 /** A runner's manner does not change within a race, but the evidence must be allowed to. */
 const MEMORY_S = 1500;
-/** Belief before anything is seen, and its weight: a steady runner (0.6 %) over two minutes. */
-const FIRST = 0.006 ** 2;
-const FIRST_S = 120;
+/** Belief before anything is seen, and its weight in seconds: the first minutes of a race are its unruliest. */
+const FIRST = 0.01 ** 2;
+const FIRST_S = 200;
 /** One stumble is no waver: what is seen counts at most this many times the mean. */
 const CLIP = 6;
-/** Share of the receiver's noise and of a waver (50 s) that remain when the last minute's middle is taken off. */
-const NOISE_LEFT = 0.85;
-const WAVER_LEFT = 0.55;
-/** The receiver's noise is known roughly; what may be noise is not called waver. */
-const NOISE_DOUBT = 1.35;
+/** Memory of a waver: hills, bends and company last about this long. */
+export const WAVER_TAU_S = 50;
+/** Of what is remembered for `tauS` seconds this share of the variance remains when the last minute's middle is taken off. */
+const leftOf = (tauS: number): number => MIDDLE_S / (MIDDLE_S + tauS);
+/** Share of the noise taken off: at 0.9 a metronome is now and then thought to wave a little, and false alarms are rarest. */
+const NOISE_TAKEN = 0.9;
 
 export const beginWaver: Waver = { middle: 1, seen: FIRST, weightS: FIRST_S };
 
@@ -35,6 +36,6 @@ export const seeRate = (waver: Waver, rate: number, dtS: number): Waver => {
   return { middle, seen: waver.seen + ((square - waver.seen) * dtS) / weightS, weightS };
 };
 
-/** Variance of the runner's own waver, where the receiver's noise leaves a variance of `noise` in the rate. */
-export const waverVariance = (waver: Waver, noise: number): number =>
-  Math.max(0, waver.seen - NOISE_LEFT * NOISE_DOUBT * noise) / WAVER_LEFT;
+/** Variance of the runner's own waver, where the receiver leaves noise of a variance and a memory in the rate. */
+export const waverVariance = (waver: Waver, noise: number, noiseTauS: number): number =>
+  Math.max(0, waver.seen - leftOf(noiseTauS) * NOISE_TAKEN * noise) / leftOf(WAVER_TAU_S);

@@ -36,6 +36,7 @@ export const momentOf = (draft: Draft, startMs: number, nowMs: number): Moment =
     keeping,
     departure,
     press,
+    sinceArrivalS: (nowMs - draft.lastArrivalMs) / 1000,
     drift: () => driftAt(schedule, plan, progress, clocks, keeping),
   };
 };

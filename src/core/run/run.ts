@@ -43,6 +43,8 @@ export interface Run {
   readonly atMs: number;
   /** Latest input other than the clock. */
   readonly lastInputMs: number;
+  /** Latest fix that came in, usable or not. */
+  readonly lastArrivalMs: number;
   /** When the runner crossed the line; null before. */
   readonly finishMs: number | null;
 }
@@ -90,6 +92,7 @@ export const beginRun = (config: RunConfig, settings: Settings = USUAL_SETTINGS)
     speech: silence,
     atMs: Number.NEGATIVE_INFINITY,
     lastInputMs: Number.NEGATIVE_INFINITY,
+    lastArrivalMs: Number.NEGATIVE_INFINITY,
     finishMs: null,
   };
 };

@@ -87,6 +87,7 @@ export const step = (run: Run, input: RunInput): Step => {
   if (input.type !== 'clock') {
     const nowMs = draft.atMs;
     draft.lastInputMs = nowMs;
+    if (input.type === 'fix') draft.lastArrivalMs = nowMs;
     if (input.type === 'setting') draft.settings = withSetting(draft.settings, input);
     else {
       draft.estimate = absorb(draft.setup, draft.estimate, { ...input, atMs: nowMs });

@@ -18,8 +18,10 @@ export interface SignalWatch {
   readonly reversed: boolean;
 }
 
-/** No usable fix for so long: an underpass is shorter, a tunnel is longer. */
+/** No fix for so long: an underpass is shorter, a tunnel is longer. */
 export const LOST_AFTER_S = 15;
+/** Fixes that come but cannot be used pass within this, mostly: reflections last 10 to 40 s, and the speed still tells. */
+const UNUSABLE_AFTER_S = 40;
 /** The first fixes behind a tunnel are the worst: believe them after this long. */
 const STEADY_MS = 3000;
 const FRESH_S = 3;
@@ -65,8 +67,10 @@ export const lookForSignal = (
     return { watch: { ...watch, reversed }, cue: cueOf(moment, 'lineReversed', 'line against the race') };
   const isFresh = progress.sinceFixS <= FRESH_S && progress.signal !== 'lost';
   if (!watch.lost) {
-    const silentS = Math.min(progress.sinceFixS, (nowMs - startMs) / 1000);
-    if (silentS < LOST_AFTER_S || nowMs < watch.toldMs + AGAIN_MS) return null;
+    const sinceStartS = (nowMs - startMs) / 1000;
+    const silentS = Math.min(progress.sinceFixS, sinceStartS);
+    const hasStopped = Math.min(moment.sinceArrivalS, sinceStartS) >= LOST_AFTER_S && silentS >= LOST_AFTER_S;
+    if ((!hasStopped && silentS < UNUSABLE_AFTER_S) || nowMs < watch.toldMs + AGAIN_MS) return null;
     return {
       watch: { ...watch, lost: true, toldMs: nowMs, backMs: null },
       cue: cueOf(moment, 'lost', `no usable fix for ${Math.round(silentS)} s`),
