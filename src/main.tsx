@@ -19,7 +19,7 @@ import { watchVisibility } from './sensors/visibility.ts';
 import { createPlanModel } from './session/planModel.ts';
 import { createRehearseModel } from './session/rehearseModel.ts';
 import { createRunModel } from './session/runModel.ts';
-import { createScreenLock } from './session/screenLock.ts';
+import { createScreenLock, noSleepVideo } from './session/screenLock.ts';
 import { practiceTape } from './session/tape.ts';
 import { createBuzz } from './voice/device/buzz.ts';
 import { pageTime } from './voice/device/pageTime.ts';
@@ -61,7 +61,7 @@ const run = createRunModel({
   configNow: () => ({ plan: plan.plan.value, course: plan.course.value, voice }),
   speaker,
   buzz: createBuzz(pageTime.nowMs),
-  lock: createScreenLock(),
+  lock: createScreenLock(navigator.wakeLock, noSleepVideo),
   geolocation: navigator.geolocation,
   time: pageTime,
   originMs: performance.timeOrigin,

@@ -27,8 +27,11 @@ export interface Rehearsal {
 const TICK_MS = 100;
 /** Time for the audio device to take a call that is due at once. */
 const LEAD_MS = 60;
-/** Engine time without an input after which the engine is told that time has passed. */
-const CLOCK_EVERY_MS = 1000;
+/**
+ * Engine time without an input after which the engine is told that time has passed: within its grid of half a second, so
+ * that a call is known before it begins.
+ */
+const CLOCK_EVERY_MS = 250;
 /** How long the tape runs on after its last input, so that the last call can be heard out. */
 const TAIL_MS = 1500;
 
@@ -46,14 +49,15 @@ export const startRehearsal = (
   let next = 0;
   let fedMs = fromMs;
   let quietFromMs = fromMs;
-  let waiting: readonly Call[] = [];
+  let waiting: readonly { readonly call: Call; readonly atPageMs: number }[] = [];
   const phase = signal<RehearsalPhase>('running');
   const rate = signal(startRate);
   const view = signal(cell.viewAt(fromMs));
 
   const sound = (call: Call): void => {
-    const atMs = pageAtMs(clock, call.startMs);
-    ear.say(call.utterance, atMs, atMs);
+    const atPageMs = pageAtMs(clock, call.startMs);
+    ear.say(call.utterance, atPageMs, atPageMs);
+    waiting = [...waiting.filter((w) => w.atPageMs > page.nowMs()), { call, atPageMs }];
   };
 
   /** Feeds one input; true when it brought a call, so that the clock has been set anew. */
@@ -67,7 +71,6 @@ export const startRehearsal = (
       if (behind) clock = anchored(clock, call.startMs, nowMs + LEAD_MS);
       clock = withCall(clock, call.startMs, call.endMs);
       sound(call);
-      waiting = [...waiting.filter((c) => c.startMs > engineAtMs(clock, nowMs)), call];
       quietFromMs = Math.max(quietFromMs, call.endMs);
     }
     return calls.length > 0;
@@ -104,10 +107,11 @@ export const startRehearsal = (
   /** Sets the race clock to another rate; what waits to sound is set anew on the audio clock. */
   const shift = (to: number): void => {
     const nowMs = page.nowMs();
+    const unsaid = waiting.filter((w) => w.atPageMs > nowMs).map((w) => w.call);
     ear.takeBack();
     clock = atRate(clock, to, nowMs);
-    waiting = waiting.filter((call) => call.startMs > engineAtMs(clock, nowMs));
-    if (to > 0) waiting.forEach(sound);
+    if (to > 0) unsaid.forEach(sound);
+    else waiting = unsaid.map((call) => ({ call, atPageMs: Number.POSITIVE_INFINITY }));
   };
 
   return {

@@ -23,15 +23,14 @@ export interface DriftSample {
   readonly aheadSdS: number;
 }
 
-/** The one mutable cell of a run: what came in, what it folds to, what was called. */
+/** The one mutable cell of a run: what the inputs fold to, and what was called. */
 export interface RunCell {
   readonly config: RunConfig;
   readonly calls: ReadonlySignal<readonly Call[]>;
   readonly samples: ReadonlySignal<readonly DriftSample[]>;
-  /** Appends an input to the log, folds it, and returns the calls that it brought. */
+  /** Records an input, then folds it, and returns the calls that it brought. */
   readonly feed: (input: Input) => readonly Call[];
   readonly viewAt: (atMs: number) => RunView;
-  readonly inputs: () => readonly Input[];
 }
 
 /** The drift's curve is drawn from about this many points, whatever the distance. */
@@ -52,7 +51,6 @@ const elapsedS = (phase: Phase, atMs: number): number | null => {
 
 export const createRunCell = (config: RunConfig, record: (input: Input) => void = () => {}): RunCell => {
   let run = beginRun(config);
-  const inputs: Input[] = [];
   const calls = signal<readonly Call[]>([]);
   const samples = signal<readonly DriftSample[]>([]);
   const sampleEveryM = config.plan.distanceM / SAMPLES;
@@ -80,7 +78,6 @@ export const createRunCell = (config: RunConfig, record: (input: Input) => void 
 
   const feed = (input: Input): readonly Call[] => {
     record(input);
-    inputs.push(input);
     const stepped = step(run, input);
     run = stepped.run;
     if (input.type === 'fix') sample(input.atMs);
@@ -88,5 +85,5 @@ export const createRunCell = (config: RunConfig, record: (input: Input) => void 
     return stepped.calls;
   };
 
-  return { config, calls, samples, feed, viewAt, inputs: () => inputs };
+  return { config, calls, samples, feed, viewAt };
 };

@@ -23,10 +23,11 @@ interface VideoLock {
   readonly disable: () => void;
 }
 
-export const createScreenLock = (
-  native: NativeLock | undefined = (navigator as { wakeLock?: NativeLock }).wakeLock,
-  makeVideo: () => VideoLock = () => new NoSleep(),
-): ScreenLock => {
+/** nosleep.js's video, made only where it is needed. */
+export const noSleepVideo = (): VideoLock => new NoSleep();
+
+/** @param native navigator.wakeLock; undefined in browsers without it, which then get the video */
+export const createScreenLock = (native: NativeLock | undefined, makeVideo: () => VideoLock): ScreenLock => {
   const state = signal<ScreenLockState>('off');
   let wanted = false;
   let sentinel: WakeLockSentinel | null = null;

@@ -1,0 +1,102 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { demoPlan } from '../../src/demo/race.ts';
+import { draftOf, inUnit, type PlanDraft, readDraft, secondsOf } from '../../src/session/planDraft.ts';
+
+const draft = draftOf(demoPlan);
+const reading = (change: Partial<PlanDraft>) => readDraft({ ...draft, ...change });
+
+describe('the form of a plan', () => {
+  test('gives back the plan it was filled from', () => {
+    expect(readDraft(draft)).toEqual({ ok: true, plan: demoPlan });
+  });
+
+  test('gives back a plan in miles to the millimetre', () => {
+    const plan = { ...demoPlan, unit: 'mile' as const };
+    const got = readDraft(draftOf(plan));
+    expect(got.ok && Math.abs(got.plan.distanceM - plan.distanceM)).toBeLessThan(0.001);
+    expect(got.ok && got.plan.checkpointsM.map((m) => Number(m.toFixed(2)))).toEqual(plan.checkpointsM);
+  });
+
+  test('means the same race after a change of unit and back', () => {
+    const back = readDraft(inUnit(inUnit(draft, 'mile'), 'km'));
+    expect(back.ok && Math.abs(back.plan.distanceM - demoPlan.distanceM)).toBeLessThan(0.001);
+    expect(inUnit(draft, 'mile').openingQuicker).toBe('9.656064');
+    expect(inUnit({ ...draft, goal: 'soon' }, 'mile')).toEqual({ ...draft, goal: 'soon', unit: 'mile' });
+  });
+
+  const refusals: readonly (readonly [
+    what: string,
+    change: Partial<PlanDraft>,
+    field: string,
+    row: number | null,
+  ])[] = [
+    ['a distance that is no number', { distance: 'far' }, 'distance', null],
+    ['a negative distance', { distance: '-5' }, 'distance', null],
+    ['no goal', { goal: '' }, 'goal', null],
+    ['a goal of nothing', { goal: '0:00' }, 'goal', null],
+    ['seconds beyond 59', { goal: '1:44:60' }, 'goal', null],
+    ['half an opening', { openingUntil: '1.5', openingQuicker: '' }, 'openingQuicker', null],
+    ['an opening longer than the race', { openingUntil: '30' }, 'openingUntil', null],
+    ['a push before the opening ends', { pushFrom: '1' }, 'pushFrom', null],
+    ['a checkpoint beyond the finish', { checkpoints: '5, 10, 25' }, 'checkpoints', null],
+    ['a checkpoint that is a word', { checkpoints: '5, half' }, 'checkpoints', null],
+    ['a station nowhere', { stations: [{ at: '', offers: ['water'] }] }, 'stations', 0],
+    [
+      'a gel beyond the finish',
+      {
+        fuel: [
+          { item: 'gel', at: '8' },
+          { item: 'gel', at: '80' },
+        ],
+      },
+      'fuel',
+      1,
+    ],
+  ];
+  test.each(refusals)('refuses %s and says at which field', (_what, change, field, row) => {
+    const got = reading(change);
+    if (got.ok) throw new Error('it was taken');
+    expect(got.errors.map((e) => [e.field, e.row])).toContainEqual([field, row]);
+    expect(got.errors.every((e) => /^[A-Z].*\.$/.test(e.text))).toBe(true);
+  });
+
+  test.each([
+    ['5, 10, 15', [5000, 10_000, 15_000]],
+    ['5,10,15', [5000, 10_000, 15_000]],
+    ['5 10 15', [5000, 10_000, 15_000]],
+    ['5; 10,5; 15', [5000, 10_500, 15_000]],
+  ])('reads places written as %s', (checkpoints, metres) => {
+    const got = reading({ checkpoints });
+    expect(got.ok && got.plan.checkpointsM).toEqual(metres);
+  });
+
+  test('leaves an opening out where both fields are empty', () => {
+    const got = reading({ openingUntil: '', openingQuicker: ' ' });
+    expect(got.ok && got.plan.opening).toBeNull();
+  });
+
+  test('never throws, whatever is typed', () => {
+    fc.assert(
+      fc.property(fc.string(), fc.string(), fc.string(), (distance, goal, checkpoints) => {
+        expect(typeof reading({ distance, goal, checkpoints }).ok).toBe('boolean');
+      }),
+    );
+  });
+});
+
+describe('a goal time', () => {
+  test.each([
+    ['1:44:00', 6240],
+    ['44:10', 2650],
+    ['104', 6240],
+    [' 1:30:05 ', 5405],
+    ['', null],
+    ['1:2:3:4', null],
+    ['4:71', null],
+    ['-3:00', null],
+    ['1.5', null],
+  ])('%j is %j seconds', (text, seconds) => {
+    expect(secondsOf(text)).toBe(seconds);
+  });
+});
