@@ -1,5 +1,6 @@
 import type { Cue } from './cue.ts';
 import type { Moment } from './moment.ts';
+import { answerCue } from './rules/answer.ts';
 import { fuelAgain } from './rules/fuel.ts';
 import { paceAgain } from './rules/pace.ts';
 import { type SignalWatch, signalAgain } from './rules/signal.ts';
@@ -8,6 +9,8 @@ import { stationAgain } from './rules/station.ts';
 /** A cue that has waited, as it is true now; null where it is not true any more. */
 export const again = (cue: Cue, moment: Moment, signal: SignalWatch): Cue | null => {
   switch (cue.topic) {
+    case 'answer':
+      return cue.saying.kind === 'answer' ? { ...answerCue(moment), expiresMs: cue.expiresMs } : cue;
     case 'station':
       return stationAgain(cue, moment);
     case 'fuel':

@@ -10,6 +10,10 @@ const AHEAD_STEPS_S = [1, 2, 5, 10, 30, 60] as const;
 const TIME_STEPS_S = [1, 5, 10, 30, 60] as const;
 /** A time to the second claims less than a drift to the second: nobody hears 21:12 as a promise of the half second. */
 const TIME_SLACK = 2.5;
+/** A forecast is heard as one, but it is acted upon. */
+const FORECAST_SLACK = 1.25;
+/** Longest time there are words for: 9:59:59. */
+const LONGEST_S = 35_999;
 /** The side is named only when it is right nine times in ten; else it is 'on plan'. */
 const SIDE_Z = 1.2816;
 /** Below this many standard deviations a number is 'about'. */
@@ -41,9 +45,16 @@ export const aheadFor = (aheadS: number, sdS: number, reckoned = false): Ahead =
   return { side: aheadS > 0 ? 'up' : 'down', seconds, sure: !reckoned && size >= SURE_Z * sdS };
 };
 
-/** A time on a clock as it may be said: whole seconds, in steps that the uncertainty allows, 0 to 9:59:59. */
+const timeIn = (timeS: number, stepS: number): number =>
+  Math.min(LONGEST_S, Math.max(0, roundTo(timeS, stepS)));
+
+/** A time that was taken, as it may be said: whole seconds in steps that the uncertainty allows, 0 to 9:59:59. */
 export const timeFor = (timeS: number, sdS: number): number =>
-  Math.min(35_999, Math.max(0, roundTo(timeS, stepFor(TIME_STEPS_S, sdS / TIME_SLACK))));
+  timeIn(timeS, stepFor(TIME_STEPS_S, sdS / TIME_SLACK));
+
+/** A time that is foreseen, as it may be said; the same range. */
+export const forecastFor = (timeS: number, sdS: number): number =>
+  timeIn(timeS, stepFor(TIME_STEPS_S, sdS / FORECAST_SLACK));
 
 /** A planned pace in whole seconds per unit, 60 to 3599. */
 export const paceFor = (paceSPerKm: number, unit: DistanceUnit): Pace => ({

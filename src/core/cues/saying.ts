@@ -1,5 +1,6 @@
 import type { Item, Offer } from '../plan/supplies.ts';
 import type { DistanceUnit } from '../units/units.ts';
+import type { PracticeSaying } from './practiceSaying.ts';
 
 /**
  * What a call means, in no language. All rounding happens where a Saying is made, so that the words cannot claim more
@@ -9,6 +10,7 @@ import type { DistanceUnit } from '../units/units.ts';
  * `count` 1 to 100; `inM` 60 to 300 m; distances 0 to 100 units in metres; splits 0 to 3600 s.
  */
 export type Saying =
+  | PracticeSaying
   | { readonly kind: 'start'; readonly goalS: number; readonly pace: Pace }
   | { readonly kind: 'opening'; readonly what: 'hold'; readonly pace: Pace; readonly untilM: number }
   /** Too quick even for the opening; seconds per unit above the opening's pace. */

@@ -5,7 +5,7 @@ import type { Form, Utterance, Voice } from './voicePort.ts';
 
 /** The ear's state: what is being said, when it last fell silent, what waits. */
 export interface Speech {
-  /** The important first. */
+  /** Marks first, then the important first. */
   readonly waiting: readonly Cue[];
   /** End of the last call; calls never overlap. */
   readonly busyUntilMs: number;
@@ -65,13 +65,19 @@ const LATEST_ONLY: readonly (readonly Topic[])[] = [
   ['signal', 'signalBack'],
 ];
 
-/** A cue joins those that wait, the important first; among equals the earlier. */
+/** Marks before all others and in the order in which they fall; of the rest the important first. */
+const inOrder = (a: Cue, b: Cue): number => {
+  if (a.manner === 'mark' && b.manner === 'mark') return a.dueMs - b.dueMs;
+  return b.importance - a.importance || a.dueMs - b.dueMs;
+};
+
+/** A cue joins those that wait. */
 export const offer = (speech: Speech, cue: Cue): Speech => {
   const group = LATEST_ONLY.find((topics) => topics.includes(cue.topic)) ?? [];
   const others = speech.waiting.filter((other) => !group.includes(other.topic));
   return {
     ...speech,
-    waiting: [...others, cue].sort((a, b) => b.importance - a.importance || a.dueMs - b.dueMs),
+    waiting: [...others, cue].sort(inOrder),
   };
 };
 
@@ -104,7 +110,10 @@ const roomUntilMs = (cue: Cue, reserved: readonly Reservation[]): number => {
   return untilMs;
 };
 
-/** The longest form that fits before the next reserved moment and into what speech there is to spare. */
+/**
+ * The longest form that fits before the next reserved moment and into what speech there is to spare. A mark does not
+ * wait for room: where there is none, it is said short all the same.
+ */
 const fitting = (
   cue: Cue,
   startMs: number,
@@ -115,7 +124,8 @@ const fitting = (
   const spareMs = cue.spare ? ear.allowanceMs - speech.spareMs : Number.POSITIVE_INFINITY;
   for (const form of cue.onlyShort ? SHORT : BOTH) {
     const utterance = ear.voice.utter(cue.saying, form);
-    if (utterance.durationS * 1000 <= Math.min(roomMs, spareMs)) return { form, utterance };
+    const fits = utterance.durationS * 1000 <= Math.min(roomMs, spareMs);
+    if (fits || (form === 'short' && cue.manner === 'mark')) return { form, utterance };
   }
   return null;
 };

@@ -2,7 +2,7 @@ import type { Progress } from '../../estimate/progress.ts';
 import { type Cue, IMPORTANCE } from '../cue.ts';
 import { isReckoned, type Moment } from '../moment.ts';
 import type { Race } from '../race.ts';
-import { aheadFor, timeFor } from '../rounding.ts';
+import { aheadFor, forecastFor } from '../rounding.ts';
 
 /**
  * Answer to `ask`. What: how far, ahead or behind, and where that leads. Why now: the runner asked. Important: it comes
@@ -46,7 +46,7 @@ export const answerCue = (moment: Moment): Cue => {
       distanceM: Math.round(progress.distanceM),
       unit: race.plan.unit,
       ahead: aheadFor(drift.aheadS, drift.aheadSdS, isReckoned(moment)),
-      finishS: finish === null ? null : timeFor(finish, drift.projectedFinishSdS),
+      finishS: finish === null ? null : forecastFor(finish, drift.projectedFinishSdS),
     },
     aheadS: drift.aheadS,
     aheadSdS: drift.aheadSdS,

@@ -1,6 +1,6 @@
 import { M_PER_KM, M_PER_MILE } from '../../units/units.ts';
 import { isRipe } from '../board.ts';
-import { type Crossing, crossingAt, crossingMs } from '../crossing.ts';
+import { type Crossing, crossingAt, crossingMs, crossingSdS } from '../crossing.ts';
 import { type Cue, type Found, IMPORTANCE } from '../cue.ts';
 import type { Moment } from '../moment.ts';
 import type { Race } from '../race.ts';
@@ -26,6 +26,8 @@ const HOLD_SD_S = 8;
 const SURELY_Z = 2;
 /** A place is a whole kilometre or mile if it is within this. */
 const WHOLE_M = 1;
+/** There are words up to a hundred units. */
+const MOST_TENTHS = 1000;
 
 export const beginCheckpoints: CheckpointWatch = { next: 0 };
 
@@ -40,13 +42,15 @@ export const placeOf = ({ plan }: Race, atM: number): Place => {
       ? !isWhole(atM, M_PER_KM) && isWhole(atM, M_PER_MILE)
       : isWhole(atM, M_PER_KM) && !isWhole(atM, M_PER_MILE);
   const unit = otherWhole === (plan.unit === 'km') ? 'mile' : 'km';
-  return { tenths: Math.round((atM * 10) / (unit === 'km' ? M_PER_KM : M_PER_MILE)), unit };
+  const tenths = Math.round((atM * 10) / (unit === 'km' ? M_PER_KM : M_PER_MILE));
+  return { tenths: Math.min(MOST_TENTHS, Math.max(1, tenths)), unit };
 };
 
-/** When the next checkpoint is due; Infinity when none is left. */
+/** When the next checkpoint is due; Infinity when none is left, or nobody can tell. */
 export const nextCheckpointMs = (watch: CheckpointWatch, moment: Moment): number => {
   const atM = moment.race.plan.checkpointsM[watch.next];
-  return atM === undefined ? Number.POSITIVE_INFINITY : crossingMs(moment, atM);
+  if (atM === undefined || crossingSdS(moment) > HOLD_SD_S) return Number.POSITIVE_INFINITY;
+  return crossingMs(moment, atM);
 };
 
 const cueAt = (moment: Moment, atM: number, crossing: Crossing): Cue => ({

@@ -28,7 +28,8 @@ export const lookForMarker = (watch: MarkerWatch, moment: Moment): Found<MarkerW
   if (board === undefined || !isRipe(moment, board.atM)) return null;
   const crossing = crossingAt(moment, board.atM);
   const next: MarkerWatch = { next: watch.next + 1, lastOwnS: crossing.ownS, lastSdS: crossing.sdS };
-  if (board.taken || crossing.sdS > MOST_SD_S) return { watch: next, cue: null };
+  const splitSdS = Math.hypot(crossing.sdS, watch.lastSdS);
+  if (board.taken || splitSdS > MOST_SD_S) return { watch: next, cue: null };
   return {
     watch: next,
     cue: {
@@ -37,7 +38,7 @@ export const lookForMarker = (watch: MarkerWatch, moment: Moment): Found<MarkerW
         kind: 'marker',
         count: board.count,
         unit: moment.race.plan.unit,
-        splitS: timeFor(crossing.ownS - watch.lastOwnS, Math.hypot(crossing.sdS, watch.lastSdS)),
+        splitS: timeFor(crossing.ownS - watch.lastOwnS, splitSdS),
         ahead: aheadFor(crossing.aheadS, crossing.sdS, crossing.reckoned),
       },
       importance: IMPORTANCE.marker,

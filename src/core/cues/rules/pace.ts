@@ -36,6 +36,9 @@ const STATION_BEFORE_M = 30;
 const STATION_BEHIND_M = 100;
 /** Speeds older than this are reckoned, not seen. */
 const SEEN_S = 4;
+/** So near the line nobody eases, and nobody needs to be told to quicken. */
+const NO_EASE_M = 1000;
+const NO_QUICKEN_M = 300;
 /** Below this share of the planned speed the runner walks or stands, and knows it. */
 const WALKING = 0.5;
 /** A slowing larger than this is no lapse of pace: a word would only nag. */
@@ -98,6 +101,8 @@ export const departedSide = (watch: PaceWatch, moment: Moment): 'quick' | 'slow'
   if (side === null) return null;
   const isWorse = side === 'quick' ? told > 0 : told < 0;
   if (nowMs < watch.saidMs + SILENT_MS && !isWorse) return null;
+  const restM = race.plan.distanceM - progress.distanceM;
+  if (restM < (side === 'quick' ? NO_EASE_M : NO_QUICKEN_M)) return null;
   if (side === 'slow' && (progress.distanceM < CROWD_M || slow.mean > TIRED)) return null;
   const { opening, push } = race.plan;
   for (const placeM of [opening?.untilM, push?.fromM])

@@ -1,7 +1,7 @@
 import { type Cue, IMPORTANCE } from '../cue.ts';
 import type { Moment } from '../moment.ts';
 import { goalPaceSPerKm } from '../race.ts';
-import { paceFor } from '../rounding.ts';
+import { paceFor, timeFor } from '../rounding.ts';
 
 /**
  * Start. What: the clock runs; goal and pace. Why now: the runner must know that their crossing of the line was seen; if
@@ -20,7 +20,7 @@ export const startCue = ({ race, nowMs, startMs }: Moment): Cue | null => {
     topic: 'start',
     saying: {
       kind: 'start',
-      goalS: Math.round(plan.goalS),
+      goalS: timeFor(plan.goalS, 0),
       pace: paceFor(goalPaceSPerKm(race), plan.unit),
     },
     importance: IMPORTANCE.start,
