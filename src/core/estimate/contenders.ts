@@ -61,6 +61,8 @@ const SPEED_DOUBT = 0.35;
 const SPARE_M = 40;
 const STEP_M = 5;
 const NEWCOMER_SD_M = 12;
+/** Nearer than this the leader finds there by itself; bursts of the receiver are 10 to 40 m. */
+const ELSEWHERE_M = 80;
 /** A newcomer must earn its place: it starts this far behind the leader. */
 const NEWCOMER_BEHIND = 3;
 
@@ -90,7 +92,7 @@ export const newcomers = (leader: Contender, fix: PlaneFix, unseenS: number): re
     aside = after;
   }
   return found
-    .filter(({ s }) => Math.abs(s - here) > 2 * NEWCOMER_SD_M)
+    .filter(({ s }) => Math.abs(s - here) > ELSEWHERE_M)
     .sort((a, b) => a.aside - b.aside)
     .slice(0, MOST - 1)
     .map(({ s }) => {

@@ -42,7 +42,7 @@ const RESTART_S = 300;
 /** A start that was found is known to a second or two. */
 const FOUND_START_SD_M = 4;
 /** After this long without a fix that fits, look for the runner elsewhere along the line. */
-const LOOK_ELSEWHERE_S = 20;
+const LOOK_ELSEWHERE_S = 45;
 
 /** By then the runner has shown which way along the line they go. */
 const DIRECTION_AFTER_S = 120;

@@ -103,6 +103,18 @@ export const advance = (g: Gaussian, dtS: number): void => {
   g.x[WAVER] = wav * waver;
 };
 
+/** Moves the belief on by a way that was seen, not reckoned, in place. */
+export const stepBy = (g: Gaussian, dtS: number, wayM: number, wayVarM2: number): void => {
+  const waver = Math.exp(-dtS / runner.WAVER_TAU_S);
+  const distanceM = at(g, S) + wayM * (1 - at(g, COURSE_SCALE));
+  const q = new Float64Array(N);
+  q[BASE] = runner.BASE_WALK_MPS_PER_SQRT_S ** 2 * dtS;
+  q[WAVER] = runner.WAVER_SD_MPS ** 2 * (1 - waver * waver);
+  q[S] = wayVarM2;
+  predict(g, Float64Array.of(1, 1, 1, 1, waver, 1, 1, 1), [{ row: S, col: COURSE_SCALE, value: -wayM }], q);
+  g.x[S] = distanceM;
+};
+
 /** Squared Mahalanobis distance of a position (the two axes taken apart, which is enough for a gate). */
 export const fitPosition = (g: Gaussian, eastM: number, northM: number, extraSdM: number): number => {
   const r = PLACE_SD_M ** 2 + extraSdM ** 2;
@@ -173,6 +185,16 @@ export const moveTo = (g: Gaussian, eastM: number, northM: number): void => {
   }
   g.x[EAST] = eastM;
   g.x[NORTH] = northM;
+};
+
+/** The heading is known afresh, in place. */
+export const headTo = (g: Gaussian, rad: number, sdRad: number): void => {
+  for (let j = 0; j < N; j++) {
+    g.P[HEADING * N + j] = 0;
+    g.P[j * N + HEADING] = 0;
+  }
+  g.P[HEADING * N + HEADING] = sdRad ** 2;
+  g.x[HEADING] = rad;
 };
 
 /** How far a place is from where the receiver was last believed to see the runner. */

@@ -19,9 +19,15 @@ export type FreeTrack =
       readonly timeMs: number;
       readonly doppler: Doppler;
       readonly refusedS: number;
+      /** Running mean of the time between fixes. */
+      readonly usualStepS: number;
+      /** The last fix as it came, before the filter. */
+      readonly last: PlaneFix;
       /** The last seconds once more, as they came in: a corner is only seen when it is past. */
       readonly recent: readonly Recent[];
     };
+
+type RunningTrack = Extract<FreeTrack, { stage: 'running' }>;
 
 interface Recent {
   readonly g: Gaussian;
@@ -41,6 +47,16 @@ const REACH_FACTOR = 1.5;
 /** After this long the receiver is right again, wherever it now is. */
 const PATIENCE_S = 12;
 const START_SD_M = 1.5;
+/** Fixes further apart than this are taken as straight ways between places. */
+const SPARSE_S = 2.4;
+const SPARSE_ON_AVERAGE_S = 2;
+const STEP_LEARN = 0.1;
+/** Noise of one place against the next, per axis: the quick part and what the slow part wanders in the time. */
+const STEP_NOISE_M = 0.8;
+/** The noise of one way is taken back by the next: added up, little of it is left. */
+const STEPS_CORRELATE = 0.2;
+const LONG_GAP_S = 8;
+const BEND_SHARE = 0.3;
 /** A corner shows itself within so many seconds. */
 const CORNER_S = 5;
 
@@ -75,16 +91,28 @@ export const takeFreeFix = (
       fix.speedMps !== null,
     );
     return {
-      track: { stage: 'running', g, timeMs: fix.timeMs, doppler: firstDoppler, refusedS: 0, recent: [] },
+      track: {
+        stage: 'running',
+        g,
+        timeMs: fix.timeMs,
+        doppler: firstDoppler,
+        refusedS: 0,
+        last: fix,
+        recent: [],
+        usualStepS: 1,
+      },
       used: true,
     };
   }
   const dtS = Math.max(0, (fix.timeMs - t.timeMs) / 1000);
   const before: Recent = { g: t.g, timeMs: t.timeMs, fix, doppler: t.doppler };
   const recent = [...t.recent, before].filter((r) => fix.timeMs - r.timeMs <= CORNER_S * 1000);
+  const usualStepS = t.usualStepS + STEP_LEARN * (Math.min(dtS, 2 * SPARSE_S) - t.usualStepS);
+  if ((dtS > SPARSE_S || usualStepS > SPARSE_ON_AVERAGE_S) && fix.speedMps === null)
+    return { track: { ...sparseStep(t, fix, dtS), usualStepS }, used: true };
   const { g, doppler } = oneFix(t.g, t.timeMs, t.doppler, fix, false);
   const reachM = REACH_FACTOR * filter.speedOf(t.g) * (dtS + t.refusedS) + REACH_SPARE_M;
-  const running = { stage: 'running' as const, timeMs: fix.timeMs, doppler };
+  const running = { stage: 'running' as const, timeMs: fix.timeMs, doppler, last: fix, usualStepS };
   if (filter.awayM(t.g, fix.eastM, fix.northM) > reachM) {
     const refusedS = t.refusedS + dtS;
     const waited = refusedS >= PATIENCE_S;
@@ -108,6 +136,30 @@ export const takeFreeFix = (
   }
   filter.takePosition(g, fix.eastM, fix.northM, fix.extraSdM);
   return { track: { ...running, g, refusedS: 0, recent }, used: true };
+};
+
+/**
+ * Fixes far apart: between two of them a street can turn, so that a heading says little, but the straight way between
+ * them is long against the noise of its ends. That way, less what the noise adds to it, is a speed.
+ */
+const sparseStep = (t: RunningTrack, fix: PlaneFix, dtS: number): RunningTrack => {
+  const g = copyOf(t.g);
+  const straightM = Math.hypot(fix.eastM - t.last.eastM, fix.northM - t.last.northM);
+  const wayM = Math.sqrt(Math.max(0, straightM ** 2 - 2 * STEP_NOISE_M ** 2));
+  // The longer nothing was seen, the more the way may have bent, up to what the legs could have gone.
+  const bentM = dtS > LONG_GAP_S ? BEND_SHARE * Math.max(0, filter.speedOf(g) * dtS - wayM) : 0;
+  filter.stepBy(g, dtS, wayM, 2 * STEP_NOISE_M ** 2 * STEPS_CORRELATE + bentM ** 2);
+  const speedMps = wayM / dtS;
+  const sdMps = (Math.SQRT2 * STEP_NOISE_M) / dtS;
+  const { innovation, variance } = filter.fitSpeed(g, speedMps);
+  const judged = judgeSpeed({ ...t.doppler, variance: sdMps ** 2 }, innovation, variance);
+  if (judged.verdict === 'changed') filter.loosenSpeed(g, Math.abs(innovation));
+  if (judged.verdict !== 'refuse') filter.takeSpeed(g, speedMps, sdMps);
+  filter.moveTo(g, fix.eastM, fix.northM);
+  if (straightM > HEADING_AFTER_M / 2)
+    filter.headTo(g, Math.atan2(fix.eastM - t.last.eastM, fix.northM - t.last.northM), CORNER_RAD / 2);
+  const doppler = { ...t.doppler, refused: judged.doppler.refused };
+  return { ...t, g, timeMs: fix.timeMs, doppler, refusedS: 0, last: fix, recent: [] };
 };
 
 /** Moves on to a fix and takes its speed in; the position is left to the caller. */
