@@ -1,64 +1,41 @@
 import type { LinePoint } from '../course/line.ts';
 import { type DoorError, ok, type Result } from '../units/result.ts';
-import { M_PER_KM } from '../units/units.ts';
 import { defaultCheckpointsM, tidyCheckpointsM } from './checkpoints.ts';
 import { parseJson } from './json.ts';
 import { planCourse } from './planCourse.ts';
 import { type PlanFields, planFields } from './planFields.ts';
+import { checkTogether } from './planTogether.ts';
 import { presetAt } from './presets.ts';
 import type { RacePlan } from './racePlan.ts';
 import { fields, orElse, refuse, show } from './shape.ts';
 
-/** The quickest anybody ran 100 m is a mean of 10.4 m/s; above this a goal or a leg is a slip of the hand. */
-const QUICKEST_MPS = 12;
-const QUICKEST_S_PER_KM = M_PER_KM / QUICKEST_MPS;
-
-type Checked = Result<unknown, DoorError>;
-const fine: Checked = ok(null);
-
 const head = fields({ version: orElse(ok, 1), kind: orElse(ok, 'race') });
 
-/** What the parts of a plan owe each other; the first breach is the error. */
-const checkTogether = (f: PlanFields): Checked => {
-  const { distanceM, goalS, opening, push } = f;
-  const paceSPerKm = (goalS / distanceM) * M_PER_KM;
-  const onCourse = (name: string, atM: number): Checked =>
-    atM <= distanceM ? fine : refuse(name, `a place on the course of ${distanceM} m`, atM);
-  const runnable = (name: string, legPaceSPerKm: number, found: number): Checked =>
-    legPaceSPerKm >= QUICKEST_S_PER_KM
-      ? fine
-      : refuse(name, `a pace that a human can run (slower than ${QUICKEST_MPS} m/s)`, found);
-  const untilM = opening?.untilM ?? 0;
-  const openingWin = opening?.quickerSPerKm ?? 0;
-  const pushWin = push?.quickerSPerKm ?? 0;
-  const checks: readonly (() => Checked)[] = [
-    () => runnable('goalS', paceSPerKm, goalS),
-    () => onCourse('opening.untilM', untilM),
-    () => runnable('opening.quickerSPerKm', paceSPerKm - openingWin, openingWin),
-    () => onCourse('push.fromM', push?.fromM ?? 0),
-    () =>
-      push === null || push.fromM >= untilM
-        ? fine
-        : refuse('push.fromM', `a place after the opening, which ends at ${untilM} m`, push.fromM),
-    () => (pushWin >= 0 ? fine : refuse('push.quickerSPerKm', '0 or more seconds per kilometre', pushWin)),
-    () => runnable('push.quickerSPerKm', paceSPerKm - pushWin, pushWin),
-    ...(f.checkpointsM ?? []).map((atM, i) => () => onCourse(`checkpointsM[${i}]`, atM)),
-    ...f.stations.map((s, i) => () => onCourse(`stations[${i}].atM`, s.atM)),
-    ...f.fuel.map((s, i) => () => onCourse(`fuel[${i}].atM`, s.atM)),
-  ];
-  for (const check of checks) {
-    const got = check();
-    if (!got.ok) return got;
-  }
-  return fine;
-};
+/** What is there stays, what is null is left out: a plan holds no empty fields of ours. */
+const extrasOf = (f: PlanFields): Partial<RacePlan> => ({
+  ...(f.openingWins === 'spent' && f.opening !== null ? { openingWins: f.openingWins } : {}),
+  ...(f.secondGoal === null ? {} : { secondGoal: f.secondGoal }),
+  ...(f.pacer === null ? {} : { pacer: f.pacer }),
+  ...(f.rival === null ? {} : { rival: f.rival }),
+  ...(f.cutOffs === null || f.cutOffs.length === 0 ? {} : { cutOffs: f.cutOffs }),
+  ...(f.tunnels === null || f.tunnels.length === 0
+    ? {}
+    : { tunnels: [...f.tunnels].sort((a, b) => a.fromM - b.fromM) }),
+  ...(f.wrongBoards === null || f.wrongBoards.length === 0
+    ? {}
+    : { wrongBoards: [...f.wrongBoards].sort((a, b) => a.saysM - b.saysM) }),
+});
 
 /** A leg that wins nothing or lies nowhere is no leg. */
 const planOf = (f: PlanFields): RacePlan => ({
-  ...f,
   version: 1,
   kind: 'race',
   name: f.name ?? presetAt(f.distanceM)?.name ?? 'Race',
+  distanceM: f.distanceM,
+  goalS: f.goalS,
+  goalBy: f.goalBy,
+  unit: f.unit,
+  pacing: f.pacing,
   opening: f.opening && f.opening.untilM > 0 && f.opening.quickerSPerKm !== 0 ? f.opening : null,
   push: f.push && f.push.fromM < f.distanceM && f.push.quickerSPerKm > 0 ? f.push : null,
   checkpointsM: f.checkpointsM
@@ -66,6 +43,7 @@ const planOf = (f: PlanFields): RacePlan => ({
     : defaultCheckpointsM(f.distanceM),
   stations: [...f.stations].sort((a, b) => a.atM - b.atM),
   fuel: [...f.fuel].sort((a, b) => a.atM - b.atM),
+  ...extrasOf(f),
 });
 
 /** The kinds of plan file and who reads each. */
@@ -101,11 +79,13 @@ export interface PlanFile {
   readonly course: readonly LinePoint[] | null;
 }
 
+/** As readRacePlan, the plan's own course included. */
+export const readPlanFile = (value: unknown): Result<PlanFile, DoorError> => {
+  const plan = readRacePlan(value);
+  if (!plan.ok) return plan;
+  const own = fields({ course: planCourse })(value, '');
+  return own.ok ? ok({ plan: plan.value, course: own.value.course }) : own;
+};
+
 /** As parseRacePlan, the plan's own course included. */
-export const parsePlanFile = (text: string): Result<PlanFile, DoorError> =>
-  parseJson(text, (value) => {
-    const plan = readRacePlan(value);
-    if (!plan.ok) return plan;
-    const own = fields({ course: planCourse })(value, '');
-    return own.ok ? ok({ plan: plan.value, course: own.value.course }) : own;
-  });
+export const parsePlanFile = (text: string): Result<PlanFile, DoorError> => parseJson(text, readPlanFile);

@@ -1,3 +1,4 @@
+import type { Pacer, Rival, SecondGoal, WrongBoard } from './racePlan.ts';
 import { fields, listOf, numberThat, oneOf, orElse, type Read, textUpTo } from './shape.ts';
 import { ITEMS, type Item, OFFERS, type Offer } from './supplies.ts';
 
@@ -29,7 +30,20 @@ export interface PlanFields {
   readonly checkpointsM: readonly number[] | null;
   readonly stations: readonly { readonly atM: number; readonly offers: readonly Offer[] }[];
   readonly fuel: readonly { readonly item: Item; readonly atM: number }[];
+  readonly openingWins: 'kept' | 'spent' | null;
+  readonly secondGoal: SecondGoal | null;
+  readonly pacer: Pacer | null;
+  readonly rival: Rival | null;
+  readonly cutOffs: readonly { readonly atM: number; readonly timeS: number }[] | null;
+  readonly tunnels: readonly { readonly fromM: number; readonly toM: number }[] | null;
+  readonly wrongBoards: readonly WrongBoard[] | null;
 }
+
+const duration = numberThat(
+  `a number of seconds above 0 and at most ${MAX_GOAL_S}`,
+  (n) => n > 0 && n <= MAX_GOAL_S,
+);
+const timesAt = listOf(fields({ atM: distance, timeS: duration }), MAX_ITEMS);
 
 const offers: Read<readonly Offer[]> = listOf(oneOf(OFFERS), OFFERS.length);
 
@@ -37,7 +51,7 @@ const offers: Read<readonly Offer[]> = listOf(oneOf(OFFERS), OFFERS.length);
 export const planFields: Read<PlanFields> = fields<PlanFields>({
   name: orElse(textUpTo(MAX_NAME_CHARS), null),
   distanceM: distance,
-  goalS: numberThat(`a number of seconds above 0 and at most ${MAX_GOAL_S}`, (n) => n > 0 && n <= MAX_GOAL_S),
+  goalS: duration,
   goalBy: orElse(oneOf(['own', 'gun']), 'own'),
   unit: orElse(oneOf(['km', 'mile']), 'km'),
   pacing: orElse(oneOf(['effort', 'pace']), 'effort'),
@@ -46,4 +60,11 @@ export const planFields: Read<PlanFields> = fields<PlanFields>({
   checkpointsM: orElse(listOf(distance, MAX_ITEMS), null),
   stations: orElse(listOf(fields({ atM: place, offers: orElse(offers, ['water']) }), MAX_ITEMS), []),
   fuel: orElse(listOf(fields({ item: oneOf(ITEMS), atM: place }), MAX_ITEMS), []),
+  openingWins: orElse(oneOf<'kept' | 'spent'>(['kept', 'spent']), null),
+  secondGoal: orElse(fields<SecondGoal>({ kind: oneOf(['safe', 'dream']), goalS: duration }), null),
+  pacer: orElse(fields<Pacer>({ flagS: duration, by: orElse(oneOf(['gun', 'own']), 'gun') }), null),
+  rival: orElse(fields({ name: orElse(textUpTo(MAX_NAME_CHARS), 'Rival'), splits: timesAt }), null),
+  cutOffs: orElse(timesAt, null),
+  tunnels: orElse(listOf(fields({ fromM: place, toM: place }), MAX_ITEMS), null),
+  wrongBoards: orElse(listOf(fields({ saysM: distance, standsAtM: orElse(place, null) }), MAX_ITEMS), null),
 });

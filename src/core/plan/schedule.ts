@@ -15,7 +15,7 @@ export interface Schedule {
   readonly paceAtSPerKm: (distanceM: number) => number;
 }
 
-type PlanTimes = Pick<RacePlan, 'distanceM' | 'goalS' | 'opening' | 'push' | 'pacing'>;
+type PlanTimes = Pick<RacePlan, 'distanceM' | 'goalS' | 'opening' | 'openingWins' | 'push' | 'pacing'>;
 
 /** Straight pieces: between knots the pace does not change. */
 interface Knots {
@@ -23,10 +23,18 @@ interface Knots {
   readonly atS: Float64Array;
 }
 
-/** T(d) of the plan on the level: goal pace, less what the opening and the push win. What is won is kept. */
+/** What the opening has won at a place; where it is to be spent, it is given back evenly from the opening's end to the line. */
+const openedS = ({ opening, openingWins, distanceM: totalM }: PlanTimes, distanceM: number): number => {
+  if (opening === null) return 0;
+  const wonS = (opening.quickerSPerKm / M_PER_KM) * Math.min(distanceM, opening.untilM);
+  if (openingWins !== 'spent' || distanceM <= opening.untilM) return wonS;
+  return wonS * (1 - (distanceM - opening.untilM) / (totalM - opening.untilM));
+};
+
+/** T(d) of the plan on the level: goal pace, less what the opening and the push win. */
 export const levelTimeS = (plan: PlanTimes, distanceM: number): number => {
-  const { opening, push } = plan;
-  const opened = opening ? (opening.quickerSPerKm / M_PER_KM) * Math.min(distanceM, opening.untilM) : 0;
+  const { push } = plan;
+  const opened = openedS(plan, distanceM);
   const pushed = push ? (push.quickerSPerKm / M_PER_KM) * Math.max(0, distanceM - push.fromM) : 0;
   return (plan.goalS / plan.distanceM) * distanceM - opened - pushed;
 };

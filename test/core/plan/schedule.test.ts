@@ -16,14 +16,21 @@ const plans: fc.Arbitrary<Plan> = fc
     openingWin: fc.double({ min: -60, max: 60, noNaN: true }),
     pushWin: fc.double({ min: 0, max: 60, noNaN: true }),
     pacing: fc.constantFrom('effort', 'pace'),
+    openingWins: fc.constantFrom('kept', 'spent'),
   })
-  .map(({ distanceM, paceSPerKm, cuts, openingWin, pushWin, pacing }) => ({
+  .map(({ distanceM, paceSPerKm, cuts, openingWin, pushWin, pacing, openingWins }) => ({
     distanceM,
     goalS: (paceSPerKm * distanceM) / 1000,
     opening: { untilM: Math.min(...cuts) * distanceM, quickerSPerKm: openingWin },
     push: { fromM: Math.max(...cuts) * distanceM, quickerSPerKm: pushWin },
     pacing,
-  }));
+    openingWins,
+  }))
+  // What a spent opening takes back must leave a pace that can be run; the reader sees to that.
+  .filter(({ distanceM, goalS, opening, push }) => {
+    const backSPerKm = (opening.quickerSPerKm * opening.untilM) / (distanceM - opening.untilM);
+    return goalS / distanceM + (Math.min(0, backSPerKm) - push.quickerSPerKm) / 1000 > 1 / 12;
+  });
 
 /** A straight course north with the given heights, evenly spaced. */
 const hilly = (heights: readonly number[], officialM: number): CourseLine => {
@@ -55,6 +62,22 @@ describe('scheduleOf, laws', () => {
         }
       }),
     );
+  });
+
+  it('gives back a spent opening evenly, to the goal itself at the line', () => {
+    const plan: Plan = {
+      distanceM: 10_000,
+      goalS: 3000,
+      opening: { untilM: 2000, quickerSPerKm: 8 },
+      openingWins: 'spent',
+      push: null,
+      pacing: 'pace',
+    };
+    const s = scheduleOf(plan, null);
+    expect(s.timeAtS(2000)).toBeCloseTo(584, 9);
+    // Half of the 16 s are given back half-way between the opening's end and the line.
+    expect(s.timeAtS(6000)).toBeCloseTo(1792, 9);
+    expect(s.timeAtS(10_000)).toBeCloseTo(3000, 9);
   });
 
   it('agrees with its inverse', () => {
