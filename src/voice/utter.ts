@@ -15,6 +15,17 @@ const AFTER_TONE_S = 0.12;
 /** The tone that opens a call, where its kind has one. */
 export const toneOf = (saying: Saying): Tone | null => {
   switch (saying.kind) {
+    case 'leg':
+      return saying.tone;
+    case 'heart':
+      return 'ease';
+    case 'rep':
+    case 'remaining':
+      return 'marker';
+    case 'pen':
+      return 'leg';
+    case 'done':
+      return 'finish';
     case 'start':
     case 'settle':
     case 'push':
@@ -30,6 +41,11 @@ export const toneOf = (saying: Saying): Tone | null => {
       return saying.kind;
     case 'signal':
       return saying.what === 'lineReversed' ? null : saying.what;
+    case 'byClock':
+      return 'lost';
+    case 'due':
+      return 'marker';
+    case 'notice':
     case 'station':
     case 'fuel':
     case 'answer':

@@ -4,6 +4,8 @@ import { ITEMS, OFFERS, type Offer } from '../core/plan/supplies.ts';
 import type { DistanceUnit } from '../core/units/units.ts';
 import { metresPer } from '../core/units/units.ts';
 import type { Sentence, Words } from '../voice/words/words.ts';
+import { everyNotice } from './walkNotice.ts';
+import { everyPracticeSaying } from './walkPractice.ts';
 
 /** Bounds of what the core can say. */
 const LONGEST_S = 9 * 3600 + 59 * 60 + 59;
@@ -43,6 +45,8 @@ const subsets: readonly (readonly Offer[])[] = range(1, 2 ** OFFERS.length - 1).
 
 /** Every meaning with each of its numbers run through its whole range, the others held. */
 export function* everySaying(): Generator<Saying> {
+  yield* everyPracticeSaying();
+  yield* everyNotice(aheads, places);
   for (const goalS of times) yield { kind: 'start', goalS, pace: PACE };
   for (const pace of paces) {
     yield { kind: 'start', goalS: 6240, pace };

@@ -3,9 +3,7 @@ import type { DistanceUnit } from '../units/units.ts';
 import type { Ahead, Pace } from './saying.ts';
 
 /** How far something is or goes: whole seconds up to 9:59:59, or metres up to 100 units. */
-export type Length =
-  | { readonly timeS: number }
-  | { readonly distanceM: number; readonly unit: DistanceUnit };
+export type Length = { readonly timeS: number } | { readonly distanceM: number; readonly unit: DistanceUnit };
 
 /** What a call of a practice session means, in no language; ranges as in saying.ts. */
 export type PracticeSaying =

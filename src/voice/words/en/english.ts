@@ -3,9 +3,11 @@ import type { Form } from '../../../core/cues/voicePort.ts';
 import type { Offer } from '../../../core/plan/supplies.ts';
 import type { Sentence, Words } from '../words.ts';
 import { driftClips } from './drift.ts';
+import { noticeLong, noticeShort } from './notice.ts';
 import { countedClips } from './numbers.ts';
 import { paceClips, perUnit } from './paces.ts';
 import { distanceClips, inMetresClips, placeClips, unitsClips } from './places.ts';
+import { practiceWords } from './practice.ts';
 import { timeClips } from './times.ts';
 
 const seconds = (s: number): readonly string[] => countedClips(s, 'second', 'seconds');
@@ -67,6 +69,17 @@ const long = (saying: Saying): readonly Sentence[] => {
       ];
     case 'finish':
       return [['finish'], timeClips(saying.timeS), driftClips(saying.ahead)];
+    case 'notice':
+    case 'byClock':
+    case 'due':
+      return noticeLong(saying);
+    case 'leg':
+    case 'rep':
+    case 'remaining':
+    case 'heart':
+    case 'pen':
+    case 'done':
+      return practiceWords(saying, 'long');
   }
 };
 
@@ -104,6 +117,17 @@ const short = (saying: Saying): readonly Sentence[] => {
       return saying.ahead ? [driftClips(saying.ahead)] : [distanceClips(saying.distanceM, saying.unit)];
     case 'finish':
       return [['finish'], timeClips(saying.timeS)];
+    case 'notice':
+    case 'byClock':
+    case 'due':
+      return noticeShort(saying);
+    case 'leg':
+    case 'rep':
+    case 'remaining':
+    case 'heart':
+    case 'pen':
+    case 'done':
+      return practiceWords(saying, 'short');
   }
 };
 
