@@ -1,5 +1,6 @@
 import type { Item, Offer } from '../plan/supplies.ts';
 import type { DistanceUnit } from '../units/units.ts';
+import type { NoticeSaying } from './noticeSaying.ts';
 import type { PracticeSaying } from './practiceSaying.ts';
 
 /**
@@ -11,6 +12,7 @@ import type { PracticeSaying } from './practiceSaying.ts';
  */
 export type Saying =
   | PracticeSaying
+  | NoticeSaying
   | { readonly kind: 'start'; readonly goalS: number; readonly pace: Pace }
   | { readonly kind: 'opening'; readonly what: 'hold'; readonly pace: Pace; readonly untilM: number }
   /** Too quick even for the opening; seconds per unit above the opening's pace. */

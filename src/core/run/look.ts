@@ -1,6 +1,7 @@
 import type { Found } from '../cues/cue.ts';
 import type { Moment } from '../cues/moment.ts';
 import { lookForCheckpoint } from '../cues/rules/checkpoint.ts';
+import { lookForDue } from '../cues/rules/due.ts';
 import { finishCue, lookForFinish } from '../cues/rules/finish.ts';
 import { lookForFuel } from '../cues/rules/fuel.ts';
 import { lookForMarker } from '../cues/rules/marker.ts';
@@ -93,5 +94,6 @@ export const look = (draft: Draft, startMs: number | null, nowMs: number, dtS: n
   keep(draft, 'fuel', lookForFuel(draft.watch.fuel, moment), nowMs);
   keep(draft, 'station', lookForStation(draft.watch.station, moment), nowMs);
   keep(draft, 'signal', lookForSignal(draft.watch.signal, moment, draft.estimate.lineReversed), nowMs);
+  keep(draft, 'due', lookForDue(draft.watch.due, moment), nowMs);
   letSpeak(draft, { ...moment, departure: draft.departure }, nowMs);
 };

@@ -1,3 +1,4 @@
+import type { NoticeName } from '../cues/notice.ts';
 import type { Talk } from '../cues/talk.ts';
 import type { Input } from '../estimate/input.ts';
 
@@ -18,8 +19,15 @@ export interface SettingInput {
   readonly quietUntilMs?: number | null;
 }
 
+/** Something about the device that the runner is to hear. */
+export interface NoticeInput {
+  readonly type: 'notice';
+  readonly atMs: number;
+  readonly what: NoticeName;
+}
+
 /** Everything a run is folded from. */
-export type RunInput = Input | SettingInput;
+export type RunInput = Input | SettingInput | NoticeInput;
 
 export const withSetting = (settings: Settings, { talk, quietUntilMs }: SettingInput): Settings => ({
   talk: talk ?? settings.talk,

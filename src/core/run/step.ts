@@ -1,5 +1,6 @@
 import { answerBeforeStart, answerCue } from '../cues/rules/answer.ts';
 import { finishAtStop } from '../cues/rules/finish.ts';
+import { noticeCue } from '../cues/rules/notice.ts';
 import { noBoardCue } from '../cues/rules/press.ts';
 import { startCue } from '../cues/rules/start.ts';
 import { beginDeparture } from '../drift/departure.ts';
@@ -9,7 +10,7 @@ import type { Input } from '../estimate/input.ts';
 import { type Draft, letSpeak, momentOf, offerTo } from './draft.ts';
 import { finish, look, lookAtMarks } from './look.ts';
 import type { Run, Step } from './run.ts';
-import { type RunInput, withSetting } from './settings.ts';
+import { type NoticeInput, type RunInput, withSetting } from './settings.ts';
 import { beginWatch } from './watch.ts';
 
 /**
@@ -77,6 +78,15 @@ const react = (draft: Draft, input: Input, before: Run): void => {
   letSpeak(draft, moment, nowMs);
 };
 
+/** What the device has to tell is said at the next instant of the grid that has room for it. */
+const notice = (draft: Draft, { what }: NoticeInput): void => {
+  const { startMs } = draft.estimate;
+  const nowMs = draft.atMs;
+  const moment = startMs === null || draft.finishMs !== null ? null : momentOf(draft, startMs, nowMs);
+  offerTo(draft, noticeCue(what, moment, nowMs), nowMs);
+  letSpeak(draft, moment, nowMs);
+};
+
 /**
  * The fold. Takes one input in and says what is to sound because of it and of the time that has passed before it. Pure.
  * Inputs come in the order of `atMs`; one that claims an earlier instant counts as now.
@@ -89,6 +99,7 @@ export const step = (run: Run, input: RunInput): Step => {
     draft.lastInputMs = nowMs;
     if (input.type === 'fix') draft.lastArrivalMs = nowMs;
     if (input.type === 'setting') draft.settings = withSetting(draft.settings, input);
+    else if (input.type === 'notice') notice(draft, input);
     else {
       draft.estimate = absorb(draft.setup, draft.estimate, { ...input, atMs: nowMs });
       const isOver = draft.finishMs !== null || run.estimate.stopMs !== null;

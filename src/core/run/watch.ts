@@ -1,4 +1,5 @@
 import { beginCheckpoints, type CheckpointWatch } from '../cues/rules/checkpoint.ts';
+import { beginDue, type DueWatch } from '../cues/rules/due.ts';
 import { beginFuel, type FuelWatch } from '../cues/rules/fuel.ts';
 import { beginMarkers, type MarkerWatch } from '../cues/rules/marker.ts';
 import { beginOpening, type OpeningWatch } from '../cues/rules/opening.ts';
@@ -19,6 +20,7 @@ export interface Watch {
   readonly push: PushWatch;
   readonly pace: PaceWatch;
   readonly signal: SignalWatch;
+  readonly due: DueWatch;
 }
 
 export const beginWatch: Watch = {
@@ -31,4 +33,5 @@ export const beginWatch: Watch = {
   push: beginPush,
   pace: beginPace,
   signal: beginSignal,
+  due: beginDue,
 };
