@@ -1,4 +1,4 @@
-import type { Input } from '../core/estimate/input.ts';
+import type { RunInput } from '../core/run/settings.ts';
 import { type DoorError, err, ok, type Result } from '../core/units/result.ts';
 import { type LineFault, type LogEntry, readLogLine } from './logLine.ts';
 import { arrivalTimesMs, onDeviceClock, repairEpoch, undoSetBack } from './logTimes.ts';
@@ -9,7 +9,7 @@ const MAX_LOG_CHARS = 64_000_000;
 /** A log as the engine eats it, and what of it could not be used. */
 export interface FixLog {
   /** In order of arrival; `atMs` never falls. */
-  readonly inputs: readonly Input[];
+  readonly inputs: readonly RunInput[];
   /** Lines left out. */
   readonly skipped: number;
   /** Why, the first few: `line 17: expected coords.latitude in degrees, -90 to 90, found null`. */
@@ -21,7 +21,7 @@ const MAX_FAULTS_KEPT = 5;
 const isEntry = (x: LogEntry | LineFault): x is LogEntry => 'type' in x;
 
 /** An entry with its times put right. A fix keeps the receiver's time beside the time of its arrival. */
-const inputOf = (entry: LogEntry, timestampMs: number, atMs: number): Input => {
+const inputOf = (entry: LogEntry, timestampMs: number, atMs: number): RunInput => {
   switch (entry.type) {
     case 'fix':
       return { type: 'fix', atMs, fix: { ...entry.fix, timestampMs } };
@@ -29,8 +29,23 @@ const inputOf = (entry: LogEntry, timestampMs: number, atMs: number): Input => {
       return { type: 'event', atMs, event: entry.event };
     case 'motion':
       return { type: 'motion', atMs, stepHz: entry.stepHz };
+    case 'heart':
+      return { type: 'heart', atMs, bpm: entry.bpm };
+    case 'footPod':
+      return { type: 'footPod', atMs, speedMps: entry.speedMps, stepsPerMin: entry.stepsPerMin };
     case 'clock':
       return { type: 'clock', atMs };
+    case 'notice':
+      return { type: 'notice', atMs, what: entry.what };
+    case 'setting': {
+      const { talk, quietUntilMs } = entry;
+      return {
+        type: 'setting',
+        atMs,
+        ...(talk === undefined ? {} : { talk }),
+        ...(quietUntilMs === undefined ? {} : { quietUntilMs }),
+      };
+    }
   }
 };
 

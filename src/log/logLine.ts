@@ -1,4 +1,7 @@
-import { EVENT_NAMES, type EventName, type Fix, type Input } from '../core/estimate/input.ts';
+import { NOTICES, type NoticeName } from '../core/cues/notice.ts';
+import { TALK, type Talk } from '../core/cues/talk.ts';
+import { EVENT_NAMES, type EventName, type Fix } from '../core/estimate/input.ts';
+import type { RunInput } from '../core/run/settings.ts';
 
 /** One line of a fix log as it was read, before its times are held against its neighbours'. */
 export type LogEntry =
@@ -20,7 +23,33 @@ export type LogEntry =
       readonly receivedMs: number | null;
       readonly stepHz: number | null;
     }
-  | { readonly type: 'clock'; readonly timestampMs: number; readonly receivedMs: number | null };
+  | {
+      readonly type: 'heart';
+      readonly timestampMs: number;
+      readonly receivedMs: number | null;
+      readonly bpm: number | null;
+    }
+  | {
+      readonly type: 'footPod';
+      readonly timestampMs: number;
+      readonly receivedMs: number | null;
+      readonly speedMps: number;
+      readonly stepsPerMin: number | null;
+    }
+  | { readonly type: 'clock'; readonly timestampMs: number; readonly receivedMs: number | null }
+  | {
+      readonly type: 'notice';
+      readonly timestampMs: number;
+      readonly receivedMs: number | null;
+      readonly what: NoticeName;
+    }
+  | {
+      readonly type: 'setting';
+      readonly timestampMs: number;
+      readonly receivedMs: number | null;
+      readonly talk?: Talk;
+      readonly quietUntilMs?: number | null;
+    };
 
 /** Why a line cannot be used: what was expected and what stood there. */
 export interface LineFault {
@@ -32,6 +61,8 @@ export interface LineFault {
 const MAX_SPEED_MPS = 30;
 /** Nobody takes ten steps a second. */
 const MAX_STEP_HZ = 10;
+const MAX_STEPS_PER_MIN = 600;
+const HEART_BPM = { least: 20, most: 260 };
 const SHOWN_CHARS = 40;
 
 const isNumber = (x: unknown): x is number => typeof x === 'number' && Number.isFinite(x);
@@ -71,6 +102,21 @@ const fixOf = (coords: Readonly<Record<string, unknown>>, times: Times): LogEntr
   };
 };
 
+/** What is odd in a setting is taken for not stated. */
+const settingOf = (setting: Readonly<Record<string, unknown>>, times: Times): LogEntry => {
+  const talk = TALK.find((level) => level === setting['talk']);
+  const until = setting['quietUntilMs'];
+  const quiet = until === null || isNumber(until) ? { quietUntilMs: until } : {};
+  return { ...times, type: 'setting', ...(talk ? { talk } : {}), ...quiet };
+};
+
+const footPodOf = (pod: Readonly<Record<string, unknown>>, times: Times): LogEntry | LineFault => {
+  const speedMps = numberIn(pod['speedMps'], 0, MAX_SPEED_MPS);
+  if (speedMps === null) return fault('footPod.speedMps in metres a second, 0 to 30', pod['speedMps']);
+  const stepsPerMin = numberIn(pod['stepsPerMin'], 0, MAX_STEPS_PER_MIN);
+  return { ...times, type: 'footPod', speedMps, stepsPerMin };
+};
+
 /** One line to an entry, or why not. Never throws. */
 export const readLogLine = (line: string): LogEntry | LineFault => {
   let value: unknown;
@@ -88,7 +134,15 @@ export const readLogLine = (line: string): LogEntry | LineFault => {
   if (isObject(value['motion'])) {
     return { ...times, type: 'motion', stepHz: numberIn(value['motion']['stepHz'], 0, MAX_STEP_HZ) };
   }
+  if (isObject(value['heart'])) {
+    const bpm = numberIn(value['heart']['bpm'], HEART_BPM.least, HEART_BPM.most);
+    return { ...times, type: 'heart', bpm };
+  }
+  if (isObject(value['footPod'])) return footPodOf(value['footPod'], times);
   if (value['clock'] === true) return { ...times, type: 'clock' };
+  const what = NOTICES.find((name) => name === value['notice']);
+  if (what) return { ...times, type: 'notice', what };
+  if (isObject(value['setting'])) return settingOf(value['setting'], times);
   const event = EVENT_NAMES.find((name) => name === value['event']);
   if (event) return { ...times, type: 'event', event };
   if (value['event'] !== undefined) return fault(`event as one of ${EVENT_NAMES.join(', ')}`, value['event']);
@@ -96,7 +150,7 @@ export const readLogLine = (line: string): LogEntry | LineFault => {
 };
 
 /** The line that gives this input back, without its line break. `receivedMs` is ours; the rest is the shape of the W3C. */
-export const writeLogLine = (input: Input): string => {
+export const writeLogLine = (input: RunInput): string => {
   const receivedMs = input.atMs;
   switch (input.type) {
     case 'fix': {
@@ -116,7 +170,19 @@ export const writeLogLine = (input: Input): string => {
       return JSON.stringify({ timestamp: input.atMs, receivedMs, event: input.event });
     case 'motion':
       return JSON.stringify({ timestamp: input.atMs, receivedMs, motion: { stepHz: input.stepHz } });
+    case 'heart':
+      return JSON.stringify({ timestamp: input.atMs, receivedMs, heart: { bpm: input.bpm } });
+    case 'footPod': {
+      const { speedMps, stepsPerMin } = input;
+      return JSON.stringify({ timestamp: input.atMs, receivedMs, footPod: { speedMps, stepsPerMin } });
+    }
     case 'clock':
       return JSON.stringify({ timestamp: input.atMs, receivedMs, clock: true });
+    case 'notice':
+      return JSON.stringify({ timestamp: input.atMs, receivedMs, notice: input.what });
+    case 'setting': {
+      const { talk, quietUntilMs } = input;
+      return JSON.stringify({ timestamp: input.atMs, receivedMs, setting: { talk, quietUntilMs } });
+    }
   }
 };

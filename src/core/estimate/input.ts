@@ -31,5 +31,14 @@ export type Input =
   | { readonly type: 'event'; readonly atMs: number; readonly event: EventName }
   /** Step rate from the accelerometer, steps a second; null when no rhythm was found. */
   | { readonly type: 'motion'; readonly atMs: number; readonly stepHz: number | null }
+  /** A heart rate belt, beats a minute; null where it says that it feels no skin. */
+  | { readonly type: 'heart'; readonly atMs: number; readonly bpm: number | null }
+  /** A foot pod: speed as it believes, steps a minute where it counts them. */
+  | {
+      readonly type: 'footPod';
+      readonly atMs: number;
+      readonly speedMps: number;
+      readonly stepsPerMin: number | null;
+    }
   /** Time passed and nothing came. */
   | { readonly type: 'clock'; readonly atMs: number };
