@@ -1,12 +1,12 @@
 import type { CourseLine } from '../core/course/line.ts';
-import type { Input } from '../core/estimate/input.ts';
 import { eastM, northM } from '../core/geo/ruler.ts';
+import type { RunInput } from '../core/run/settings.ts';
 
 /** Pen, warm-up and a receiver's faults stay within this of a course; another town does not. */
 const NEAR_M = 3000;
 
 /** Whether a recording was made where the course is: most of its fixes lie in the course's rectangle or near it. */
-export const isNear = (course: CourseLine, inputs: readonly Input[]): boolean => {
+export const isNear = (course: CourseLine, inputs: readonly RunInput[]): boolean => {
   const span = (values: Float64Array): readonly [number, number] => {
     let [low, high] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
     for (const v of values) [low, high] = [Math.min(low, v), Math.max(high, v)];

@@ -1,8 +1,8 @@
 import type { Call } from '../core/cues/call.ts';
 import type { Drift } from '../core/drift/drift.ts';
-import type { Input } from '../core/estimate/input.ts';
 import type { Progress } from '../core/estimate/progress.ts';
 import { beginRun, driftOf, phaseOf, progressOf, type Run, type RunConfig } from '../core/run/run.ts';
+import type { RunInput } from '../core/run/settings.ts';
 import { flush, step } from '../core/run/step.ts';
 
 /** What came out of the engine, in order. */
@@ -24,7 +24,7 @@ export interface Rehearsal {
 }
 
 /** Folds the engine over inputs, as the page does live; `traced` keeps the estimate after every fix of the run. */
-export const rehearse = (config: RunConfig, inputs: readonly Input[], traced: boolean): Rehearsal => {
+export const rehearse = (config: RunConfig, inputs: readonly RunInput[], traced: boolean): Rehearsal => {
   const outcomes: Outcome[] = [];
   let run: Run = beginRun(config);
   /** Where the runner was when they ended the run: fixes go on coming. */

@@ -4,6 +4,7 @@ import { type CourseLine, measureLine } from '../core/course/line.ts';
 import type { Input } from '../core/estimate/input.ts';
 import { parsePlanFile } from '../core/plan/parseRacePlan.ts';
 import type { RacePlan } from '../core/plan/racePlan.ts';
+import type { RunInput } from '../core/run/settings.ts';
 import { type DoorError, ok, type Result } from '../core/units/result.ts';
 import { demoCourse } from '../demo/course.ts';
 import { DEMO_PEN_S, DEMO_SEED, demoDeadM, demoPlan, demoPresses, demoRunner } from '../demo/race.ts';
@@ -21,7 +22,7 @@ import type { Options } from './options.ts';
 export interface Tape {
   readonly plan: RacePlan;
   readonly course: CourseLine | null;
-  readonly inputs: readonly Input[];
+  readonly inputs: readonly RunInput[];
   /** Lines or points of the recording that were left out. */
   readonly skipped: number;
   /** What the reader of the call sheet should know of the inputs. */
