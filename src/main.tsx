@@ -47,11 +47,11 @@ const demoTape = () =>
 const plan = createPlanModel(demoPlan, localStorage);
 const route = watchRoute();
 const rehearse = createRehearseModel({
-  tapeOf: (source) => {
-    if (source === 'demo') return { config: { plan: demoPlan, course: demoLine, voice }, tape: demoTape() };
-    const config = { plan: plan.plan.value, course: plan.course.value, voice };
-    return { config, tape: practiceTape(config.plan, config.course) };
-  },
+  configOf: (source) =>
+    source === 'demo'
+      ? { plan: demoPlan, course: demoLine, voice }
+      : { plan: plan.plan.value, course: plan.course.value, voice },
+  tapeOf: (source) => (source === 'demo' ? demoTape() : practiceTape(plan.plan.value, plan.course.value)),
   ear: speaker,
   wake: speaker.wake,
   time: pageTime,

@@ -1,4 +1,4 @@
-import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Input } from '../core/estimate/input.ts';
 import type { RunConfig } from '../core/run/run.ts';
 import type { Ear } from '../voice/device/ear.ts';
@@ -15,6 +15,8 @@ export type Source = (typeof SOURCES)[number];
 export interface RehearseModel {
   readonly source: Signal<Source>;
   readonly rate: Signal<Rate>;
+  /** What would be rehearsed now. */
+  readonly config: ReadonlySignal<RunConfig>;
   readonly current: ReadonlySignal<Rehearsal | null>;
   /** To be called inside a touch or key press: it wakes the sound. */
   readonly begin: () => Promise<void>;
@@ -23,8 +25,10 @@ export interface RehearseModel {
 }
 
 export interface RehearseParts {
-  /** A run to rehearse: its setting, and the tape of everything that comes in. */
-  readonly tapeOf: (source: Source) => { readonly config: RunConfig; readonly tape: readonly Input[] };
+  /** The setting of a run to rehearse. */
+  readonly configOf: (source: Source) => RunConfig;
+  /** Everything that comes in during it. */
+  readonly tapeOf: (source: Source) => readonly Input[];
   readonly ear: Ear;
   readonly wake: () => Promise<boolean>;
   readonly time: PageTime;
@@ -40,12 +44,13 @@ export const createRehearseModel = (parts: RehearseParts): RehearseModel => {
   return {
     source,
     rate,
+    config: computed(() => parts.configOf(source.value)),
     current,
     begin: async () => {
       current.value?.end();
       await parts.wake();
-      const { config, tape } = parts.tapeOf(source.value);
-      current.value = startRehearsal(config, tape, rate.value, parts.ear, parts.time);
+      const tape = parts.tapeOf(source.value);
+      current.value = startRehearsal(parts.configOf(source.value), tape, rate.value, parts.ear, parts.time);
     },
     choose: (to) => {
       rate.value = to;

@@ -29,9 +29,7 @@ export const DriftChart = ({ samples, distanceM, unit, callsM }: Props) => {
   const last = samples.at(-1);
   return (
     <figure class="chart" ref={ref}>
-      <figcaption>
-        Drift over distance, seconds up or down, with the band that holds the truth 19 times in 20
-      </figcaption>
+      <figcaption>Drift over distance in seconds; the band holds the truth 19 times in 20</figcaption>
       <svg width={width} height={HEIGHT} role="img" aria-label={spoken(last, unit)}>
         <rect class="water" x={MARGIN.left} y={waterY} width={inner.width} height={bedY - waterY} />
         {[top, top / 2, -top / 2, -top].map((s) => (
@@ -59,6 +57,12 @@ export const DriftChart = ({ samples, distanceM, unit, callsM }: Props) => {
           {unitName(unit)}
         </text>
         <path class="surface" d={`M${MARGIN.left} ${waterY}h${inner.width}`} />
+        <text class="side tick-up" x={width - MARGIN.right - 6} y={MARGIN.top + 18} text-anchor="end">
+          up
+        </text>
+        <text class="side tick-down" x={width - MARGIN.right - 6} y={bedY - 12} text-anchor="end">
+          down
+        </text>
         <path class="band" d={bandPath(samples, scale)} />
         <path class="curve" d={linePath(samples, scale)} />
         {callsM.map((m) => (

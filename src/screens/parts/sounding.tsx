@@ -32,19 +32,40 @@ export const Sounding = ({ drift }: { drift: Drift | null }) => {
           {sdS !== null && `, give or take ${sdS}`}
         </span>
       </div>
-      <Waterline side={side} />
+      <Waterline aheadS={drift?.aheadS ?? null} />
     </div>
   );
 };
 
-const Waterline = ({ side }: { side: keyof typeof WORDS }) => (
-  <svg class="waterline" viewBox="0 0 40 200" aria-hidden="true">
-    <path class="rope" d={side === 'up' ? 'M20 40V100' : side === 'down' ? 'M20 0V150' : 'M20 0V100'} />
-    {[20, 60, 140, 180].map((y) => (
-      <path key={y} class="rope-mark" d={`M${y % 80 === 20 ? 8 : 12} ${y}H20`} />
-    ))}
-    {side === 'up' && <path class="float" d="M20 12L34 36H6Z" />}
-    {side === 'down' && <path class="lead" d="M20 146c9 12 13 18 13 27a13 13 0 0 1-26 0c0-9 4-15 13-27z" />}
-    {side === 'even' && <circle class="level" cx="20" cy="100" r="10" />}
-  </svg>
-);
+/** Depth marks on the rope, seconds. */
+const MARKS_S = [2, 5, 10, 30, 60];
+/** The rope is this long in the drawing at the last mark; water at 100. */
+const ROPE = 74;
+const WATER = 100;
+
+/** Depth in the drawing: quick at first, so that two seconds and five can be told apart, slow later. */
+const depth = (seconds: number): number =>
+  ROPE * Math.min(1, Math.log1p(Math.abs(seconds)) / Math.log1p(MARKS_S.at(-1) ?? 1));
+
+/** The water line with a float above it or a lead below it, as high or as deep as the drift. */
+export const Waterline = ({ aheadS }: { aheadS: number | null }) => {
+  const side = aheadS === null ? 'none' : sounded(aheadS).side;
+  const sign = side === 'up' ? -1 : 1;
+  const endY = side === 'up' || side === 'down' ? WATER + sign * depth(aheadS ?? 0) : WATER;
+  return (
+    <svg class="waterline" viewBox="0 0 40 200" aria-hidden="true" data-side={side}>
+      <path class="water-surface" d={`M0 ${WATER}H40`} />
+      <path class="rope" d={side === 'up' ? `M20 ${WATER}V${endY}` : `M20 0V${endY}`} />
+      {MARKS_S.map((s) => WATER + sign * depth(s))
+        .filter((y) => (y - endY) * sign < -6)
+        .map((y) => (
+          <path key={y} class="rope-mark" d={`M12 ${y}H20`} />
+        ))}
+      {side === 'up' && <path class="float" d={`M20 ${endY - 18}l13 22H7z`} />}
+      {side === 'down' && (
+        <path class="lead" d={`M20 ${endY - 6}c8 11 12 17 12 24a12 12 0 0 1-24 0c0-7 4-13 12-24z`} />
+      )}
+      {side === 'even' && <circle class="level" cx="20" cy={WATER} r="10" />}
+    </svg>
+  );
+};

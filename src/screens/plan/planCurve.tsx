@@ -74,6 +74,10 @@ export const PlanCurve = ({ plan, sheet }: { plan: RacePlan; sheet: PlanSheet })
           <path key={f.atM} class="fuel-mark" d={`M${x(f.atM)} ${MARGIN.top - 18}l5 6-5 6-5-6z`} />
         ))}
         <path
+          class="in-hand"
+          d={`${path(sheet.curve.map((p) => `${x(p.distanceM).toFixed(1)} ${y(p.inHandS).toFixed(1)}`))}L${x(plan.distanceM)} ${y(0)}Z`}
+        />
+        <path
           class="curve"
           d={path(sheet.curve.map((p) => `${x(p.distanceM).toFixed(1)} ${y(p.inHandS).toFixed(1)}`))}
         />

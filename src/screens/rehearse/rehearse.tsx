@@ -1,40 +1,67 @@
-import { useSignal } from '@preact/signals';
+import { useComputed, useSignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
+import { planSheetOf } from '../../session/planCurve.ts';
 import type { Rehearsal } from '../../session/rehearsal.ts';
 import type { RehearseModel } from '../../session/rehearseModel.ts';
 import { clock, distance, pace, span, unitName } from '../format.ts';
 import { CallBook } from '../parts/callBook.tsx';
 import { DriftChart } from '../parts/driftChart.tsx';
-import { Sounding } from '../parts/sounding.tsx';
+import { Sounding, Waterline } from '../parts/sounding.tsx';
+import { PlanCurve } from '../plan/planCurve.tsx';
 import { RateChoice, SourceChoice } from './choices.tsx';
 
-export const RehearseScreen = ({
-  model,
-  sound,
-}: {
-  model: RehearseModel;
-  sound: preact.ComponentChildren;
-}) => {
+export const RehearseScreen = ({ model, sound }: { model: RehearseModel; sound: ComponentChildren }) => {
   const current = model.current.value;
   return (
     <main class="rehearse" data-live={current !== null}>
       <header class="lead-in">
         <h1>Rehearse</h1>
         <p>
-          Hear a whole race before you run it. The voice says what it would say on the day: where you are
-          against your plan, at the moment it matters.
+          Soundline is a voice in your ear while you race. It tells you how many seconds you are up or down on
+          your plan, at the moment it matters. Hear a whole race before you run it.
         </p>
       </header>
       <section class="helm" aria-label="Rehearsal">
         <Begin model={model} />
         {sound}
-        <SourceChoice value={model.source} />
+        {current === null && <SourceChoice value={model.source} />}
         <RateChoice model={model} />
         <p class="note">
           Between calls the race runs at the rate you choose; while the voice speaks it runs at true speed.
         </p>
       </section>
-      {current !== null && <Running run={current} />}
+      {current === null ? <Ahead model={model} /> : <Running run={current} />}
     </main>
+  );
+};
+
+/** What lies ahead: the race to be rehearsed, and how to read a sounding. */
+const Ahead = ({ model }: { model: RehearseModel }) => {
+  const { plan, course } = model.config.value;
+  const sheet = useComputed(() => planSheetOf(model.config.value.plan, model.config.value.course));
+  return (
+    <section class="ahead" aria-label="The race">
+      <h2>{plan.name}</h2>
+      <p class="note">
+        {Number(distance(plan.distanceM, plan.unit, 4))} {unitName(plan.unit)} in {span(plan.goalS)}
+        {course !== null && ', on a measured course'}
+      </p>
+      <PlanCurve plan={plan} sheet={sheet.value} />
+      <ul class="legend">
+        <li>
+          <Waterline aheadS={4} />
+          <p>
+            <em>Four up.</em> Four seconds in hand: above the water line.
+          </p>
+        </li>
+        <li>
+          <Waterline aheadS={-4} />
+          <p>
+            <em>Four down.</em> Four seconds owed: below it.
+          </p>
+        </li>
+      </ul>
+    </section>
   );
 };
 

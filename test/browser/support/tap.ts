@@ -20,12 +20,19 @@ export interface Block {
 }
 
 interface TapWindow {
-  tap: { started: Started[]; stopped: number; blocks: Block[]; samples: Float32Array[]; rate: number };
+  tap: {
+    started: Started[];
+    blocks: Block[];
+    samples: Float32Array[];
+    rate: number;
+    /** Every context that something was connected to the loudspeaker of, oldest first. */
+    contexts: BaseAudioContext[];
+  };
 }
 
 /** Runs in the page, before its scripts: listens at the loudspeaker, whoever connects to it. */
 const install = (): void => {
-  const tap: TapWindow['tap'] = { started: [], stopped: 0, blocks: [], samples: [], rate: 0 };
+  const tap: TapWindow['tap'] = { started: [], blocks: [], samples: [], rate: 0, contexts: [] };
   (window as unknown as TapWindow).tap = tap;
   const connect = AudioNode.prototype.connect as (
     this: AudioNode,
@@ -39,6 +46,7 @@ const install = (): void => {
     if (known) return known;
     // Deprecated, but the only tap that needs no script of its own, which the page's policy would refuse.
     const processor = context.createScriptProcessor(1024, 1, 1);
+    tap.contexts.push(context);
     tap.rate = context.sampleRate;
     processor.onaudioprocess = (event) => {
       const samples = event.inputBuffer.getChannelData(0).slice();
@@ -90,6 +98,33 @@ export const tapped = async (page: Page): Promise<Tapped> => {
   });
   return { started: started.filter((s) => s.bufferS > 0.01), blocks };
 };
+
+/** State, rate and clock of every audio context so far, oldest first. */
+export const contextsOf = (
+  page: Page,
+): Promise<{ state: AudioContextState; sampleRate: number; currentTime: number }[]> =>
+  page.evaluate(() =>
+    (window as unknown as TapWindow).tap.contexts.map(({ state, sampleRate, currentTime }) => ({
+      state,
+      sampleRate,
+      currentTime,
+    })),
+  );
+
+/** What a phone call does to the sound: the newest context is suspended from outside. */
+export const interruptSound = (page: Page): Promise<void> =>
+  page.evaluate(async () => {
+    const context = (window as unknown as TapWindow).tap.contexts.at(-1) as AudioContext;
+    await context.suspend();
+  });
+
+/** A fault of some phones: the newest context says that it runs, but its clock stands. */
+export const freezeSound = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    const context = (window as unknown as TapWindow).tap.contexts.at(-1) as AudioContext;
+    const { currentTime } = context;
+    Object.defineProperty(context, 'currentTime', { get: () => currentTime });
+  });
 
 /** What went to the loudspeaker, as 16-bit samples. */
 export const recording = async (page: Page): Promise<{ rateHz: number; samples: Int16Array }> => {

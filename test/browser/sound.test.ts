@@ -1,0 +1,85 @@
+import { afterEach, describe, expect, test } from 'vitest';
+import { type Opened, open, voiceLoaded } from './support/open.ts';
+import { contextsOf, freezeSound, interruptSound, tapped } from './support/tap.ts';
+
+const begin = async (opened: Opened): Promise<void> => {
+  await voiceLoaded(opened.page);
+  await opened.page.getByLabel('60×').check();
+  await opened.page.getByRole('button', { name: 'Hear the demo race' }).click();
+};
+
+const soundsMore = async ({ page }: Opened): Promise<void> => {
+  const before = (await tapped(page)).started.length;
+  await expect
+    .poll(async () => (await tapped(page)).started.length, { timeout: 40_000 })
+    .toBeGreaterThan(before);
+};
+
+describe('the sound', () => {
+  let opened: Opened;
+  afterEach(() => opened.close());
+
+  test('is silent and asleep before the first touch', async () => {
+    opened = await open('');
+    await voiceLoaded(opened.page);
+    expect((await contextsOf(opened.page)).at(-1)?.state).toBe('suspended');
+    expect((await tapped(opened.page)).started).toEqual([]);
+  });
+
+  test('survives the change of context that howler makes on a phone of 48 kHz', async () => {
+    opened = await open('', {
+      before: (context) =>
+        context.addInitScript(() => {
+          const Original = AudioContext;
+          window.AudioContext = class extends Original {
+            constructor() {
+              super({ sampleRate: 48_000 });
+            }
+          };
+        }),
+    });
+    await begin(opened);
+    await soundsMore(opened);
+    const contexts = await contextsOf(opened.page);
+    expect(contexts.map((c) => [c.state, c.sampleRate])).toEqual([
+      ['closed', 48_000],
+      ['running', 48_000],
+    ]);
+  });
+
+  test('is not put to sleep by a minute in which nothing is said', async () => {
+    opened = await open('', { before: (context) => context.clock.install() });
+    await begin(opened);
+    await opened.page.getByRole('button', { name: 'Pause' }).click();
+    // Howler's own timer would suspend the context after 30 s.
+    await opened.page.clock.fastForward(61_000);
+    await opened.page.clock.runFor(500);
+    const before = (await contextsOf(opened.page)).at(-1);
+    expect(before?.state).toBe('running');
+    await expect
+      .poll(async () => (await contextsOf(opened.page)).at(-1)?.currentTime ?? 0)
+      .toBeGreaterThan(before?.currentTime ?? 0);
+  });
+
+  test('comes back after an interruption, and what fell into it is not said late', async () => {
+    opened = await open('');
+    await begin(opened);
+    await soundsMore(opened);
+    await interruptSound(opened.page);
+    await expect.poll(async () => (await contextsOf(opened.page)).at(-1)?.state).toBe('running');
+    await soundsMore(opened);
+    const { started } = await tapped(opened.page);
+    expect(started.every((s) => s.whenS > s.nowS)).toBe(true);
+    expect(await contextsOf(opened.page)).toHaveLength(1);
+  });
+
+  test('is built anew where its clock stands still though it says that it runs', async () => {
+    opened = await open('');
+    await begin(opened);
+    await soundsMore(opened);
+    await freezeSound(opened.page);
+    await expect.poll(async () => (await contextsOf(opened.page)).length, { timeout: 15_000 }).toBe(2);
+    await soundsMore(opened);
+    expect((await contextsOf(opened.page)).at(-1)?.state).toBe('running');
+  });
+});
