@@ -1,11 +1,15 @@
 /**
  * The bench: races whose truth is known, run through the engine as a phone would, scored, and printed as tables.
- * `npm run bench` takes a few minutes; `npm run bench -- --quick` one.
+ * `npm run bench` takes a few minutes; `-- --quick` less, with fewer races; `-- --write` puts the tables into DEVELOPERS.md.
  */
+import { readFileSync, writeFileSync } from 'node:fs';
 import { printAccuracy } from './accuracy.ts';
 import { printCost } from './cost.ts';
 import { printGoals } from './goals.ts';
 import { printPacing } from './pacing.ts';
+import { withTables } from './table.ts';
+
+const PAGE = 'DEVELOPERS.md';
 
 const quick = process.argv.includes('--quick');
 const seeds = (n: number): number[] => Array.from({ length: n }, (_, i) => i + 1);
@@ -19,3 +23,4 @@ const sections = {
 const wanted = process.argv.slice(2).filter((arg) => arg in sections);
 for (const [name, print] of Object.entries(sections))
   if (wanted.length === 0 || wanted.includes(name)) print();
+if (process.argv.includes('--write')) writeFileSync(PAGE, withTables(readFileSync(PAGE, 'utf8')));

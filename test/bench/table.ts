@@ -1,3 +1,6 @@
+/** Everything printed so far, Markdown. */
+const printed: string[] = [];
+
 /** Prints a Markdown table, so that it can stand in DEVELOPERS.md as it is. */
 export const printTable = (
   title: string,
@@ -5,8 +8,19 @@ export const printTable = (
   rows: readonly (readonly string[])[],
 ): void => {
   const line = (cells: readonly string[]): string => `| ${cells.join(' | ')} |`;
-  console.log(`\n### ${title}\n`);
-  console.log([line(head), line(head.map(() => '---')), ...rows.map(line)].join('\n'));
+  const text = [`### ${title}`, '', ...[head, head.map(() => '---'), ...rows].map(line)].join('\n');
+  printed.push(text);
+  console.log(`${text}\n`);
+};
+
+const BEGIN = '<!-- bench -->';
+const END = '<!-- /bench -->';
+
+/** A page with all that was printed between its two marks. @throws where it has no marks */
+export const withTables = (page: string): string => {
+  const [from, to] = [page.indexOf(BEGIN), page.indexOf(END)];
+  if (from < 0 || to < from) throw new Error(`the page needs ${BEGIN} and ${END}`);
+  return `${page.slice(0, from)}${BEGIN}\n\n${printed.join('\n\n')}\n\n${page.slice(to)}`;
 };
 
 export const fixed = (x: number, digits: number): string => (Number.isFinite(x) ? x.toFixed(digits) : '–');
