@@ -28,6 +28,9 @@ export const PlanCurve = ({ plan, sheet }: { plan: RacePlan; sheet: PlanSheet })
   const highest = Math.max(1, ...sheet.ground.map((g) => g.heightM));
   const groundY = (h: number): number => bedY - (h / highest) * inner.height * GROUND_SHARE;
   const path = (points: readonly string[]): string => `M${points.join('L')}`;
+  /** The area between the water line and one side of the curve. */
+  const between = (side: (inHandS: number) => number): string =>
+    `${path(sheet.curve.map((p) => `${x(p.distanceM).toFixed(1)} ${y(side(p.inHandS)).toFixed(1)}`))}L${x(plan.distanceM)} ${y(0)}L${x(0)} ${y(0)}Z`;
   const last = sheet.curve.at(-1);
   return (
     <figure class="chart" ref={ref}>
@@ -47,11 +50,16 @@ export const PlanCurve = ({ plan, sheet }: { plan: RacePlan; sheet: PlanSheet })
             d={`${path(sheet.ground.map((g) => `${x(g.distanceM).toFixed(1)} ${groundY(g.heightM).toFixed(1)}`))}L${x(plan.distanceM)} ${bedY}L${MARGIN.left} ${bedY}Z`}
           />
         )}
-        {[top, top / 2].map((s) => (
+        {(owes ? [top, top / 2, -top / 2, -top] : [top, top / 2]).map((s) => (
           <g key={s}>
             <path class="grid" d={`M${MARGIN.left} ${y(s)}h${inner.width}`} />
-            <text class="tick tick-up" x={MARGIN.left - 8} y={y(s) + 4} text-anchor="end">
-              {s}
+            <text
+              class={s > 0 ? 'tick tick-up' : 'tick tick-down'}
+              x={MARGIN.left - 8}
+              y={y(s) + 4}
+              text-anchor="end"
+            >
+              {Math.abs(s)}
             </text>
           </g>
         ))}
@@ -73,10 +81,8 @@ export const PlanCurve = ({ plan, sheet }: { plan: RacePlan; sheet: PlanSheet })
         {plan.fuel.map((f) => (
           <path key={f.atM} class="fuel-mark" d={`M${x(f.atM)} ${MARGIN.top - 18}l5 6-5 6-5-6z`} />
         ))}
-        <path
-          class="in-hand"
-          d={`${path(sheet.curve.map((p) => `${x(p.distanceM).toFixed(1)} ${y(p.inHandS).toFixed(1)}`))}L${x(plan.distanceM)} ${y(0)}Z`}
-        />
+        <path class="in-hand" d={between((s) => Math.max(0, s))} />
+        <path class="owed" d={between((s) => Math.min(0, s))} />
         <path
           class="curve"
           d={path(sheet.curve.map((p) => `${x(p.distanceM).toFixed(1)} ${y(p.inHandS).toFixed(1)}`))}
