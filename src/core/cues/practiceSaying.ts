@@ -37,6 +37,7 @@ export type PracticeSaying =
   /** The session is over. */
   | {
       readonly kind: 'done';
+      readonly tone: 'countdown' | 'finish';
       readonly timeS: number;
       readonly distance: { readonly tenths: number; readonly unit: DistanceUnit } | null;
     };

@@ -60,6 +60,8 @@ const LARGE_LASTS_S = 25;
 const SPEED_WALK = 2.6e-4;
 /** Share of what the estimate still holds back (its lag times the departure now) that is counted in advance. */
 const IN_ADVANCE = 0.6;
+/** Where the speed is hardly known the lag means nothing. */
+const LAG_MOST_S = 15;
 
 /** What was told of is over when no more than this share of it is left; and that takes surer evidence, so that it is not told twice. */
 const BACK = 1 / 3;
@@ -112,7 +114,8 @@ const grow = (sum: Sum, away: number, beyond: number, limitS: number, lagS: numb
   if (valueS <= 0) return RESTING;
   const forS = sum.forS + dtS;
   const mean = sum.mean + ((away - sum.mean) * dtS) / forS;
-  const found = beyond > 0 && forS >= LASTS_S && valueS + IN_ADVANCE * lagS * beyond > limitS;
+  const found =
+    beyond > 0 && forS >= LASTS_S && valueS + IN_ADVANCE * Math.min(LAG_MOST_S, lagS) * beyond > limitS;
   return { valueS, forS, mean, found };
 };
 

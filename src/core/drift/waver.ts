@@ -8,6 +8,8 @@ export interface Waver {
   /** Mean square of what was seen about it, receiver's noise included. */
   readonly seen: number;
   readonly weightS: number;
+  /** Seconds of running looked at. */
+  readonly forS: number;
 }
 
 /** What 'about' means: slower changes are the runner's pace, not its waver. */
@@ -18,7 +20,9 @@ const MEMORY_S = 1500;
 const FIRST = 0.01 ** 2;
 const FIRST_S = 200;
 /** One stumble is no waver: what is seen counts at most this many times the mean. */
-const CLIP = 6;
+const CLIP = 5;
+/** The first minutes are unruly, and the estimate is finding its feet: nothing is learned from them. */
+const UNRULY_S = 120;
 /** Memory of a waver: hills, bends and company last about this long. */
 export const WAVER_TAU_S = 50;
 /** Of what is remembered for `tauS` seconds this share of the variance remains when the last minute's middle is taken off. */
@@ -26,14 +30,16 @@ const leftOf = (tauS: number): number => MIDDLE_S / (MIDDLE_S + tauS);
 /** Share of the noise taken off: at 0.9 a metronome is now and then thought to wave a little, and false alarms are rarest. */
 const NOISE_TAKEN = 0.9;
 
-export const beginWaver: Waver = { middle: 1, seen: FIRST, weightS: FIRST_S };
+export const beginWaver: Waver = { middle: 1, seen: FIRST, weightS: FIRST_S, forS: 0 };
 
 /** Takes in a rate held for `dtS`. */
 export const seeRate = (waver: Waver, rate: number, dtS: number): Waver => {
   const middle = waver.middle + ((rate - waver.middle) * dtS) / MIDDLE_S;
+  const forS = waver.forS + dtS;
+  if (forS < UNRULY_S) return { ...waver, middle, forS };
   const weightS = Math.min(MEMORY_S, waver.weightS + dtS);
   const square = Math.min((rate - middle) ** 2, CLIP * waver.seen);
-  return { middle, seen: waver.seen + ((square - waver.seen) * dtS) / weightS, weightS };
+  return { middle, seen: waver.seen + ((square - waver.seen) * dtS) / weightS, weightS, forS };
 };
 
 /** Variance of the runner's own waver, where the receiver leaves noise of a variance and a memory in the rate. */

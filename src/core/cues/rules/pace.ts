@@ -27,8 +27,9 @@ export interface PaceWatch {
 const NEW_TARGET_MS = 20_000;
 export const SILENT_MS = 30_000;
 const SHELF_LIFE_MS = 25_000;
-/** Behind the start everybody runs as they can. */
+/** Behind the start everybody runs as they can, and the estimate is finding its feet. */
 const FREE_M = 150;
+const FREE_S = 60;
 /** In the field that spreads out, slow is the crowd's doing for longer. */
 const CROWD_M = 400;
 /** Tables slow everybody: from before the first to behind the last. */
@@ -69,7 +70,7 @@ export const paceEvidence = (
   slowIsFine: number,
 ): Evidence | null => {
   const { race, progress, aheadS, aheadSdS } = moment;
-  if (moment.nowMs < watch.fromMs) return null;
+  if (moment.nowMs < Math.max(watch.fromMs, moment.startMs + FREE_S * 1000)) return null;
   const { schedule } = race;
   const paceSPerKm = schedule.paceAtSPerKm(progress.distanceM);
   const rate = (paceSPerKm / M_PER_KM) * progress.speedMps;
