@@ -1,5 +1,6 @@
 import type { LatLon, Plane } from '../geo/ruler.ts';
 import { eastM, legM, northM, planeAt, pointOn } from '../geo/ruler.ts';
+import type { Corner } from './corners.ts';
 import { unrollLaps } from './laps.ts';
 import { straighten } from './straighten.ts';
 
@@ -7,6 +8,11 @@ import { straighten } from './straighten.ts';
 export interface LinePoint extends LatLon {
   /** Metres; null where the recording has none. */
   readonly elevationM: number | null;
+}
+
+/** A corner with its place. */
+export interface LineCorner extends Corner {
+  readonly alongM: number;
 }
 
 /** The line on the ground, measured on the ellipsoid and scaled so that its length is the official distance. */
@@ -22,6 +28,10 @@ export interface CourseLine {
   readonly alongM: Float64Array;
   /** Running variance of the distance between line and official course at each vertex, before the ends tie it down. */
   readonly doubtM2: Float64Array;
+  /** The straight runs of a line that was shaken, in order; none where it was not. */
+  readonly corners: readonly LineCorner[];
+  /** How far the line's ends may lie off the official start and finish along it, m. */
+  readonly endSdM: number;
   /** Height at each vertex, metres; null where the recording has none. */
   readonly elevationM: Float64Array | null;
 }
@@ -69,6 +79,8 @@ const SPIKE_LEGS = 5;
 const DOUBT_M2_PER_M = 0.3 / 1000;
 const MISMATCH_SHARE = 0.4;
 const MISMATCH_OVER_M = 1000;
+/** Recordings begin and end a step from the line. */
+const END_SD_M = 0.5;
 
 /** A leg keeps at least this share of its measured length, whatever the closing asks of it. */
 const LEAST_SHARE = 0.5;
@@ -142,9 +154,10 @@ export const measureLine = (
     eastM: straight.eastM,
     northM: straight.northM,
     alongM,
-    // Spread evenly: a jump seen at one corner is as likely the receiver's as the line's, and half of what one corner
-    // adds the next takes back.
-    doubtM2: alongM.map((d) => (d / officialM) * (doubtM2[n - 1] as number)),
+    // What the corners add comes in at the corners.
+    doubtM2: alongM.map((d) => d * perM),
+    corners: straight.corners.map((c) => ({ ...c, alongM: alongM[c.vertex] as number })),
+    endSdM: Math.max(END_SD_M, straight.shakeM),
     elevationM: hasHeights ? straight.index.map(heightAt) : null,
   };
 };
@@ -184,6 +197,41 @@ export const doubtAtM2 = (line: CourseLine, distanceM: number): number =>
 export const eastAtM = (line: CourseLine, distanceM: number): number => valueAt(line, line.eastM, distanceM);
 export const northAtM = (line: CourseLine, distanceM: number): number =>
   valueAt(line, line.northM, distanceM);
+
+/**
+ * Place and direction at a distance: metres on the line's plane, and metres east and north per official metre, over a
+ * chord that reaches halfM to either side.
+ */
+export const frameAt = (
+  line: CourseLine,
+  distanceM: number,
+  halfM: number,
+): { readonly eastM: number; readonly northM: number; readonly dirE: number; readonly dirN: number } => {
+  const i = legIndexAt(line, distanceM);
+  const b = legNear(line, i, distanceM - halfM);
+  const f = legNear(line, i, distanceM + halfM);
+  const between = (values: Float64Array, leg: number, d: number): number => {
+    const from = line.alongM[leg] as number;
+    const k = (d - from) / ((line.alongM[leg + 1] as number) - from);
+    const a = values[leg] as number;
+    return a + k * ((values[leg + 1] as number) - a);
+  };
+  const { eastM: east, northM: north } = line;
+  return {
+    eastM: between(east, i, distanceM),
+    northM: between(north, i, distanceM),
+    dirE: (between(east, f, distanceM + halfM) - between(east, b, distanceM - halfM)) / (2 * halfM),
+    dirN: (between(north, f, distanceM + halfM) - between(north, b, distanceM - halfM)) / (2 * halfM),
+  };
+};
+
+/** The leg that holds a distance, looked for from a leg near by. */
+const legNear = (line: CourseLine, leg: number, distanceM: number): number => {
+  let i = leg;
+  while (i > 0 && (line.alongM[i] as number) > distanceM) i--;
+  while (i < line.alongM.length - 2 && (line.alongM[i + 1] as number) <= distanceM) i++;
+  return i;
+};
 
 /** The point on the ground at a distance; beyond the ends the line goes on straight. */
 export const pointAtM = (line: CourseLine, distanceM: number): LatLon =>

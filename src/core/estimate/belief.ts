@@ -1,5 +1,5 @@
 import { leaderOf } from './contenders.ts';
-import * as filter from './courseFilter.ts';
+import * as course from './courseState.ts';
 import { predictTrack } from './courseTracker.ts';
 import { freeBeliefAt } from './freeTracker.ts';
 import type { EstimatorState } from './state.ts';
@@ -11,8 +11,8 @@ export const beliefAt = (state: EstimatorState, atMs: number) => {
   if (belief.kind === 'free') return freeBeliefAt(belief.track, atMs);
   const leader = leaderOf(belief.contenders);
   const g = predictTrack(leader.line, leader.track, atMs);
-  const distanceM = filter.distanceOf(g);
-  let variance = filter.distanceVarOf(g);
+  const distanceM = course.distanceOf(g);
+  let variance = course.distanceVarOf(g);
   if (belief.contenders.length > 1) {
     // What the others say is doubt about the leader.
     let weights = 0;
@@ -20,15 +20,15 @@ export const beliefAt = (state: EstimatorState, atMs: number) => {
     for (const c of belief.contenders) {
       const w = Math.exp(c.score - leader.score);
       weights += w;
-      spread += w * (filter.distanceOf(c.track.g) - filter.distanceOf(leader.track.g)) ** 2;
+      spread += w * (course.distanceOf(c.track.g) - course.distanceOf(leader.track.g)) ** 2;
     }
     variance += spread / weights;
   }
   return {
     distanceM,
     distanceSdM: Math.sqrt(variance),
-    speedMps: filter.speedOf(g),
-    speedSdMps: Math.sqrt(filter.speedVarOf(g)),
-    baseSpeedMps: filter.baseSpeedOf(g),
+    speedMps: course.speedOf(g),
+    speedSdMps: Math.sqrt(course.speedVarOf(g)),
+    baseSpeedMps: course.baseSpeedOf(g),
   };
 };

@@ -1,6 +1,6 @@
 import type { CourseLine } from '../course/line.ts';
 import { eastAtM, northAtM } from '../course/line.ts';
-import * as filter from './courseFilter.ts';
+import * as course from './courseState.ts';
 import type { CourseTrack } from './courseTracker.ts';
 import { takeFix } from './courseTracker.ts';
 import { copyOf } from './kalman.ts';
@@ -66,6 +66,9 @@ const ELSEWHERE_M = 80;
 /** A newcomer must earn its place: it starts this far behind the leader. */
 const NEWCOMER_BEHIND = 3;
 
+const cornersBefore = (line: CourseLine, alongM: number): number =>
+  line.corners.filter((c) => c.alongM <= alongM).length;
+
 /**
  * New contenders at the places along the line, within reach of the leader's belief, where the fix lies close to it.
  * @param unseenS for how long nothing has fitted
@@ -73,11 +76,11 @@ const NEWCOMER_BEHIND = 3;
 export const newcomers = (leader: Contender, fix: PlaneFix, unseenS: number): readonly Contender[] => {
   const { line, track } = leader;
   const g = track.g;
-  const here = filter.distanceOf(g) + (g.x[filter.LINE] as number);
+  const here = course.distanceOf(g) + (g.x[course.LINE] as number);
   const reach =
     SPARE_M +
-    3 * Math.sqrt(filter.distanceVarOf(g)) +
-    SPEED_DOUBT * Math.max(1.5, filter.speedOf(g)) * unseenS;
+    3 * Math.sqrt(course.distanceVarOf(g)) +
+    SPEED_DOUBT * Math.max(1.5, course.speedOf(g)) * unseenS;
   const from = Math.max(0, here - reach);
   const to = Math.min(line.officialM, here + reach);
   const asideAt = (s: number): number =>
@@ -97,7 +100,11 @@ export const newcomers = (leader: Contender, fix: PlaneFix, unseenS: number): re
     .slice(0, MOST - 1)
     .map(({ s }) => {
       const moved = copyOf(g);
-      filter.placeAt(moved, s, NEWCOMER_SD_M);
-      return { ...leader, track: { ...track, g: moved, refusedS: 0 }, score: leader.score - NEWCOMER_BEHIND };
+      course.placeAt(moved, s, NEWCOMER_SD_M);
+      return {
+        ...leader,
+        track: { ...track, g: moved, passed: cornersBefore(line, s), refusedS: 0 },
+        score: leader.score - NEWCOMER_BEHIND,
+      };
     });
 };

@@ -1,5 +1,7 @@
 import type { CourseLine } from '../course/line.ts';
-import * as filter from './courseFilter.ts';
+import * as motion from './courseMotion.ts';
+import * as readings from './courseReadings.ts';
+import * as course from './courseState.ts';
 import { type Doppler, firstDoppler, judgeSpeed } from './doppler.ts';
 import type { Gaussian } from './kalman.ts';
 import { copyOf } from './kalman.ts';
@@ -12,6 +14,8 @@ import { ASIDE_SD_M } from './runner.ts';
 export interface CourseTrack {
   readonly g: Gaussian;
   readonly timeMs: number;
+  /** Corners of the line gone round so far. */
+  readonly passed: number;
   /** Running mean square of how far across the line fixes fall, m². */
   readonly acrossM2: number;
   /** Weight of that mean, in seconds of evidence. */
@@ -44,13 +48,15 @@ export const airNow = (t: CourseTrack): receiver.Air => receiver.airOf(slowSdOf(
 
 /** A track that begins at a known place. */
 export const beginTrack = (
+  line: CourseLine,
   timeMs: number,
   distanceM: number,
   sdM: number,
   prior: ReceiverPrior,
 ): CourseTrack => ({
-  g: filter.firstBelief(receiver.airOf(prior.slowSdM), prior, distanceM, sdM),
+  g: course.firstBelief(receiver.airOf(prior.slowSdM), prior, distanceM, sdM, line.endSdM),
   timeMs,
+  passed: 0,
   acrossM2: prior.slowSdM ** 2 + ASIDE_SD_M ** 2,
   evidenceS: PRIOR_S,
   doppler: firstDoppler,
@@ -61,15 +67,15 @@ export const beginTrack = (
 /** The belief at a later time, by prediction alone. */
 export const predictTrack = (line: CourseLine, t: CourseTrack, timeMs: number): Gaussian => {
   const g = copyOf(t.g);
-  filter.advance(g, line, airNow(t), (timeMs - t.timeMs) / 1000);
+  motion.advance(g, line, airNow(t), (timeMs - t.timeMs) / 1000);
   return g;
 };
 
 const takeSpeed = (g: Gaussian, doppler: Doppler, speedMps: number): Doppler => {
-  const { innovation, variance } = filter.fitSpeed(g, speedMps);
+  const { innovation, variance } = readings.fitSpeed(g, speedMps);
   const judged = judgeSpeed(doppler, innovation, variance);
-  if (judged.verdict === 'changed') filter.loosenSpeed(g, Math.abs(innovation));
-  if (judged.verdict !== 'refuse') filter.takeSpeed(g, speedMps, Math.sqrt(doppler.variance));
+  if (judged.verdict === 'changed') course.loosenSpeed(g, Math.abs(innovation));
+  if (judged.verdict !== 'refuse') readings.takeSpeed(g, speedMps, Math.sqrt(doppler.variance));
   return judged.doppler;
 };
 
@@ -81,11 +87,12 @@ export const takeFix = (
 ): { track: CourseTrack; used: boolean } => {
   const dtS = Math.max(0, (fix.timeMs - t.timeMs) / 1000);
   const g = predictTrack(line, t, fix.timeMs);
+  const passed = motion.roundCorners(g, line, t.passed);
   const doppler = fix.speedMps === null ? t.doppler : takeSpeed(g, t.doppler, fix.speedMps);
-  const fit = filter.fitPosition(g, line, fix.eastM, fix.northM, fix.extraSdM);
-  const base = { g, timeMs: fix.timeMs, doppler, fit: Math.max(WORST_FIT, fit.logLikelihood) };
+  const fit = readings.fitPosition(g, line, fix.eastM, fix.northM, fix.extraSdM);
+  const base = { g, timeMs: fix.timeMs, passed, doppler, fit: Math.max(WORST_FIT, fit.logLikelihood) };
   const evidenceS = Math.min(MEMORY_S, t.evidenceS + dtS);
-  const across = filter.acrossM(g, line, fix.eastM, fix.northM);
+  const across = readings.acrossM(g, line, fix.eastM, fix.northM);
   const bound = 3 * Math.sqrt(t.acrossM2);
   const seen = Math.min(across ** 2, bound ** 2);
   const acrossM2 = t.acrossM2 + Math.min(1, dtS / evidenceS) * (seen - t.acrossM2);
@@ -93,8 +100,8 @@ export const takeFix = (
     const refusedS = t.refusedS + dtS;
     if (refusedS < PATIENCE_S) return { track: { ...base, acrossM2, evidenceS, refusedS }, used: false };
     const away = Math.hypot(fit.innovationEastM, fit.innovationNorthM);
-    filter.loosenPlace(g, away, away);
+    course.loosenPlace(g, away, away);
   }
-  filter.takePosition(g, line, fix.eastM, fix.northM, fix.extraSdM);
+  readings.takePosition(g, line, fix.eastM, fix.northM, fix.extraSdM);
   return { track: { ...base, acrossM2, evidenceS, refusedS: 0 }, used: true };
 };

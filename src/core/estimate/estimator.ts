@@ -75,8 +75,10 @@ const beliefAtStart = (
   sdM: number,
 ): Belief => {
   if (!setup.course) return { kind: 'free', track: beginFree(startMs) };
-  const track = beginTrack(startMs, 0, sdM, priorOf(setup));
-  const contender = (line: CourseLine, reversed: boolean): Contender => ({ line, reversed, track, score: 0 });
+  const contender = (line: CourseLine, reversed: boolean): Contender => {
+    const track = beginTrack(line, startMs, 0, sdM, priorOf(setup));
+    return { line, reversed, track, score: 0 };
+  };
   const lines = linesFromStart(setup.course, middleOf(pen.filter((f) => f.timeMs <= startMs).slice(-5)));
   return { kind: 'course', contenders: lines.map(({ line, reversed }) => contender(line, reversed)) };
 };

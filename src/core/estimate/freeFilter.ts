@@ -12,7 +12,7 @@ import * as runner from './runner.ts';
 const EAST = 0;
 const NORTH = 1;
 const HEADING = 2;
-const BASE = 3;
+export const BASE = 3;
 const WAVER = 4;
 export const S = 5;
 const SPEED_SCALE = 6;

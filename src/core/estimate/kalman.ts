@@ -44,35 +44,39 @@ export const predict = (
 ): void => {
   const { x, P } = g;
   const n = x.length;
-  // F = D + C. First the rows: M = F P, with the coupled rows read from P as it stood.
-  const rows = couplings.map((c) => P.slice(c.col * n, c.col * n + n));
-  const heads = couplings.map((c) => x[c.col] as number);
+  // F = D + C. First the rows, M = F P, then the columns, P = M Fᵀ; coupled rows and columns as they stood before.
+  const m = couplings.length;
+  const kept = new Float64Array(m * n);
+  for (let k = 0; k < m; k++) {
+    const { col } = couplings[k] as Coupling;
+    for (let j = 0; j < n; j++) kept[k * n + j] = P[col * n + j] as number;
+  }
+  const heads = Float64Array.from(couplings, (c) => x[c.col] as number);
   for (let i = 0; i < n; i++) {
     const d = decay[i] as number;
+    if (d === 1) continue;
     x[i] = (x[i] as number) * d;
-    if (d !== 1) for (let j = 0; j < n; j++) P[i * n + j] = (P[i * n + j] as number) * d;
+    for (let j = 0; j < n; j++) P[i * n + j] = (P[i * n + j] as number) * d;
   }
-  couplings.forEach((c, k) => {
-    const row = rows[k] as Float64Array;
-    x[c.row] = (x[c.row] as number) + c.value * (heads[k] as number);
+  for (let k = 0; k < m; k++) {
+    const { row, value } = couplings[k] as Coupling;
+    x[row] = (x[row] as number) + value * (heads[k] as number);
     for (let j = 0; j < n; j++)
-      P[c.row * n + j] = (P[c.row * n + j] as number) + c.value * (row[j] as number);
-  });
-  // Then the columns: P = M Fᵀ.
-  const columns = couplings.map((c) => {
-    const column = new Float64Array(n);
-    for (let i = 0; i < n; i++) column[i] = P[i * n + c.col] as number;
-    return column;
-  });
+      P[row * n + j] = (P[row * n + j] as number) + value * (kept[k * n + j] as number);
+  }
+  for (let k = 0; k < m; k++) {
+    const { col } = couplings[k] as Coupling;
+    for (let i = 0; i < n; i++) kept[k * n + i] = P[i * n + col] as number;
+  }
   for (let j = 0; j < n; j++) {
     const d = decay[j] as number;
     if (d !== 1) for (let i = 0; i < n; i++) P[i * n + j] = (P[i * n + j] as number) * d;
   }
-  couplings.forEach((c, k) => {
-    const column = columns[k] as Float64Array;
+  for (let k = 0; k < m; k++) {
+    const { row, value } = couplings[k] as Coupling;
     for (let i = 0; i < n; i++)
-      P[i * n + c.row] = (P[i * n + c.row] as number) + c.value * (column[i] as number);
-  });
+      P[i * n + row] = (P[i * n + row] as number) + value * (kept[k * n + i] as number);
+  }
   for (let i = 0; i < n; i++) P[i * n + i] = (P[i * n + i] as number) + (q[i] as number);
 };
 

@@ -1,6 +1,7 @@
 import { beliefAt } from './belief.ts';
 import { leaderOf } from './contenders.ts';
-import * as filter from './courseFilter.ts';
+import * as readings from './courseReadings.ts';
+import * as course from './courseState.ts';
 import { predictTrack } from './courseTracker.ts';
 import { pressFree } from './freeTracker.ts';
 import type { EstimatorSetup, EstimatorState } from './state.ts';
@@ -40,10 +41,10 @@ export const takePress = (setup: EstimatorSetup, state: EstimatorState, atMs: nu
   const leader = leaderOf(state.belief.contenders);
   const contenders = state.belief.contenders.map((c) => {
     const g = predictTrack(c.line, c.track, atMs);
-    filter.takeDistance(g, boardM, sdM);
+    readings.takeDistance(g, boardM, sdM);
     // A contender that is far from the board pays for it.
     const off =
-      (filter.distanceOf(c.track.g) - boardM) / Math.hypot(sdM, Math.sqrt(filter.distanceVarOf(c.track.g)));
+      (course.distanceOf(c.track.g) - boardM) / Math.hypot(sdM, Math.sqrt(course.distanceVarOf(c.track.g)));
     return {
       ...c,
       track: { ...c.track, g, timeMs: Math.max(atMs, c.track.timeMs) },

@@ -46,7 +46,7 @@ export const USUAL_RECEIVER: ReceiverPrior = {
   lagS: 0.5,
   lagSdS: 0.35,
   stayingSdM: 1.5,
-  speedScaleSd: 0.006,
+  speedScaleSd: 0.003,
 };
 
 /** White rest of a position reading, per axis: rounding and what the other parts do not catch. */

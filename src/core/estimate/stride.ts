@@ -1,5 +1,6 @@
 import { leaderOf } from './contenders.ts';
-import * as filter from './courseFilter.ts';
+import * as readings from './courseReadings.ts';
+import * as course from './courseState.ts';
 import { predictTrack } from './courseTracker.ts';
 import type { Input } from './input.ts';
 import type { EstimatorState, Stride } from './state.ts';
@@ -29,7 +30,7 @@ export const takeSteps = (
   if (belief.kind !== 'course' || lastUsedMs === null) return state;
   if (stepHz === null || stepHz < STEP_HZ.min || stepHz > STEP_HZ.max) return state;
   if (atMs - lastUsedMs < FRESH_S * 1000) {
-    const seenM = filter.speedOf(leaderOf(belief.contenders).track.g) / stepHz;
+    const seenM = course.speedOf(leaderOf(belief.contenders).track.g) / stepHz;
     const lengthM = stride.lengthM === null ? seenM : stride.lengthM + LEARN * (seenM - stride.lengthM);
     return { ...state, stride: { lengthM, seen: stride.seen + 1 } };
   }
@@ -38,7 +39,7 @@ export const takeSteps = (
   const contenders = belief.contenders.map((c) => {
     if (atMs <= c.track.timeMs) return c;
     const g = predictTrack(c.line, c.track, atMs);
-    filter.takeSpeed(g, speedMps, STEP_SPEED_SD_MPS);
+    readings.takeSpeed(g, speedMps, STEP_SPEED_SD_MPS);
     return { ...c, track: { ...c.track, g, timeMs: atMs } };
   });
   return { ...state, belief: { kind: 'course', contenders } };

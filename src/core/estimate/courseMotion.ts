@@ -1,0 +1,94 @@
+import type { CourseLine } from '../course/line.ts';
+import { doubtAtM2 } from '../course/line.ts';
+import {
+  ASIDE,
+  at,
+  BASE,
+  cov,
+  forget,
+  LINE,
+  N,
+  OFFSET,
+  QUICK_E,
+  QUICK_N,
+  S,
+  SLOW_E,
+  SLOW_N,
+  speedOf,
+  TILT,
+  WAVER,
+} from './courseState.ts';
+import type { Coupling, Gaussian } from './kalman.ts';
+import { predict } from './kalman.ts';
+import type { Air } from './receiver.ts';
+import * as runner from './runner.ts';
+
+/** Moves the belief on by dtS seconds, in place. */
+export const advance = (g: Gaussian, line: CourseLine, air: Air, dtS: number): void => {
+  if (!(dtS > 0)) return;
+  const waver = Math.exp(-dtS / runner.WAVER_TAU_S);
+  const slow = Math.exp(-dtS / air.slowTauS);
+  const quick = Math.exp(-dtS / air.quickTauS);
+  const aside = Math.exp(-dtS / runner.ASIDE_TAU_S);
+  const from = Math.max(0, at(g, S));
+  const stepM = Math.max(0, speedOf(g) * dtS);
+  const restM = Math.max(line.officialM - from, stepM, 1);
+  // The line's ends are the course's ends: its error is a bridge, drawn to nothing as the finish comes near.
+  const bridge = 1 - Math.min(0.5, stepM / restM);
+  const decay = Float64Array.of(1, 1, waver, slow, slow, quick, quick, 1, 1, 1, aside, 1, bridge, 1, 1);
+  const couplings: Coupling[] = [
+    { row: S, col: BASE, value: dtS },
+    { row: S, col: WAVER, value: runner.WAVER_TAU_S * (1 - waver) },
+    { row: OFFSET, col: TILT, value: stepM },
+  ];
+  const qWaver = runner.WAVER_SD_MPS ** 2 * (1 - waver * waver);
+  const qSlow = air.slowSdM ** 2 * (1 - slow * slow);
+  const qQuick = air.quickSdM ** 2 * (1 - quick * quick);
+  const q = new Float64Array(N);
+  q[S] = (qWaver * dtS * dtS) / 3;
+  q[BASE] = runner.BASE_WALK_MPS_PER_SQRT_S ** 2 * dtS;
+  q[WAVER] = qWaver;
+  q[SLOW_E] = qSlow;
+  q[SLOW_N] = qSlow;
+  q[QUICK_E] = qQuick;
+  q[QUICK_N] = qQuick;
+  q[ASIDE] = runner.ASIDE_SD_M ** 2 * (1 - aside * aside);
+  q[LINE] = from < line.officialM ? Math.max(0, doubtAtM2(line, from + stepM) - doubtAtM2(line, from)) : 0;
+  predict(g, decay, couplings, q);
+};
+
+/**
+ * Goes round the corners that lie behind the runner now, in place. The line's sideways error on the old street moves
+ * the corner along the new one and the other way round: over a corner that turns left by θ the line gets longer by
+ * -tan(θ/2) times the sum of the two (left positive). The new street's own error is independent: a line fitted through
+ * n points that shake by σ is off by σ/√n at its middle, tilts by √12 of that over its length, and so is off at its
+ * beginning by twice that, of the other sign than its tilt.
+ * @param passed corners gone round before
+ * @returns corners gone round now
+ */
+export const roundCorners = (g: Gaussian, line: CourseLine, passed: number): number => {
+  const reached = at(g, S) + at(g, LINE);
+  let k = passed;
+  for (; k < line.corners.length; k++) {
+    const corner = line.corners[k];
+    if (!corner || corner.alongM > reached) break;
+    addTo(g, LINE, OFFSET, -corner.halfTurnTan);
+    for (const i of [OFFSET, TILT]) forget(g, i);
+    g.P[OFFSET * N + OFFSET] = 4 * corner.asideM2;
+    g.P[TILT * N + TILT] = (12 * corner.asideM2) / corner.runM ** 2;
+    g.P[OFFSET * N + TILT] = (-6 * corner.asideM2) / corner.runM;
+    g.P[TILT * N + OFFSET] = (-6 * corner.asideM2) / corner.runM;
+    addTo(g, LINE, OFFSET, -corner.halfTurnTan);
+    g.P[LINE * N + LINE] = cov(g, LINE, LINE) + corner.extraM2;
+  }
+  return k;
+};
+
+/** x[row] += value * x[col]. */
+const addTo = (g: Gaussian, row: number, col: number, value: number): void => {
+  g.x[row] = at(g, row) + value * at(g, col);
+  for (let j = 0; j < N; j++) g.P[row * N + j] = cov(g, row, j) + value * cov(g, col, j);
+  for (let i = 0; i < N; i++) g.P[i * N + row] = cov(g, i, row) + value * cov(g, i, col);
+};
+
+/** What was known of a part of the state is given up. */

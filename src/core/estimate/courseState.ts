@@ -1,0 +1,95 @@
+import type { Gaussian } from './kalman.ts';
+import { independent } from './kalman.ts';
+import type { Air, ReceiverPrior } from './receiver.ts';
+import * as runner from './runner.ts';
+
+/**
+ * The filter on a known line. What it keeps, as one Gaussian:
+ * distance along the course, speed kept up, waver; the receiver's error east and north in its slow, quick and staying
+ * parts; how late positions come; how far aside of the line the runner is; the Doppler speed's relative error.
+ * The error is kept in east and north, not along and across: as the course turns, what was seen across the line on one
+ * street tells what must be taken off along the line on the next.
+ */
+export const S = 0;
+export const BASE = 1;
+export const WAVER = 2;
+export const SLOW_E = 3;
+export const SLOW_N = 4;
+export const QUICK_E = 5;
+export const QUICK_N = 6;
+export const STAY_E = 7;
+export const STAY_N = 8;
+export const LAG = 9;
+export const ASIDE = 10;
+export const SPEED_SCALE = 11;
+export const LINE = 12;
+export const OFFSET = 13;
+export const TILT = 14;
+/** Dimensions of the state. */
+export const N = 15;
+
+export const firstBelief = (
+  air: Air,
+  prior: ReceiverPrior,
+  distanceM: number,
+  distanceSdM: number,
+  lineSdM: number,
+): Gaussian =>
+  independent(
+    [distanceM, runner.FIRST_SPEED_MPS, 0, 0, 0, 0, 0, 0, 0, prior.lagS, 0, 0, 0, 0, 0],
+    [
+      distanceSdM,
+      runner.FIRST_SPEED_SD_MPS,
+      runner.GETAWAY_SD_MPS,
+      air.slowSdM,
+      air.slowSdM,
+      air.quickSdM,
+      air.quickSdM,
+      prior.stayingSdM,
+      prior.stayingSdM,
+      prior.lagSdS,
+      runner.ASIDE_SD_M,
+      prior.speedScaleSd,
+      lineSdM,
+      0,
+      0,
+    ],
+  );
+
+export const at = (g: Gaussian, i: number): number => g.x[i] as number;
+export const cov = (g: Gaussian, i: number, j: number): number => g.P[i * N + j] as number;
+
+/** What was known of a part of the state is given up, in place. */
+export const forget = (g: Gaussian, i: number): void => {
+  for (let j = 0; j < N; j++) {
+    g.P[i * N + j] = 0;
+    g.P[j * N + i] = 0;
+  }
+  g.x[i] = 0;
+};
+
+/** Widens the belief about the speed when the runner has plainly changed it (a stop, a station, a sprint). */
+export const loosenSpeed = (g: Gaussian, byMps: number): void => {
+  g.P[WAVER * N + WAVER] = cov(g, WAVER, WAVER) + byMps ** 2;
+};
+
+/** Widens the belief about place and receiver error when readings have long disagreed with it. */
+export const loosenPlace = (g: Gaussian, alongM: number, errorM: number): void => {
+  g.P[S * N + S] = cov(g, S, S) + alongM ** 2;
+  g.P[SLOW_E * N + SLOW_E] = cov(g, SLOW_E, SLOW_E) + errorM ** 2;
+  g.P[SLOW_N * N + SLOW_N] = cov(g, SLOW_N, SLOW_N) + errorM ** 2;
+};
+
+export const distanceOf = (g: Gaussian): number => at(g, S);
+export const distanceVarOf = (g: Gaussian): number => cov(g, S, S);
+export const speedOf = (g: Gaussian): number => at(g, BASE) + at(g, WAVER);
+export const speedVarOf = (g: Gaussian): number =>
+  cov(g, BASE, BASE) + 2 * cov(g, BASE, WAVER) + cov(g, WAVER, WAVER);
+export const baseSpeedOf = (g: Gaussian): number => at(g, BASE);
+
+/** Puts the belief at another place along the line, in place: what was known of the old one is given up. */
+export const placeAt = (g: Gaussian, distanceM: number, sdM: number): void => {
+  for (const i of [S, LINE, OFFSET, TILT]) forget(g, i);
+  g.P[S * N + S] = sdM ** 2;
+  g.x[S] = distanceM;
+};
