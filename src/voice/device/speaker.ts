@@ -27,7 +27,7 @@ interface Sounding {
 }
 
 /** The context needs this long to take a source that is to start at once. */
-const SOONEST_S = 0.02;
+const SOONEST_S = 0.05;
 /** A delay that nobody hears, and that every call due at once has: the output latency and the one above. */
 const UNHEARD_S = 0.25;
 const LOOK_EVERY_MS = 500;
