@@ -1,5 +1,6 @@
 import { afterEach, describe, expect, test } from 'vitest';
 import { type Opened, open, voiceLoaded } from './support/open.ts';
+import { heardWords, spokenCalls } from './support/spoken.ts';
 import { contextsOf, freezeSound, interruptSound, tapped } from './support/tap.ts';
 
 const begin = async (opened: Opened): Promise<void> => {
@@ -24,6 +25,24 @@ describe('the sound', () => {
     await voiceLoaded(opened.page);
     expect((await contextsOf(opened.page)).at(-1)?.state).toBe('suspended');
     expect((await tapped(opened.page)).started).toEqual([]);
+  });
+
+  test('loses no call to a press before the voice is loaded', async () => {
+    opened = await open('', {
+      before: (context) =>
+        context.route('**/voice/*.mp3', async (route) => {
+          await new Promise((done) => setTimeout(done, 3000));
+          await route.continue();
+        }),
+    });
+    const { page } = opened;
+    await page.getByLabel('60×').check();
+    await page.getByRole('button', { name: 'Hear the demo race' }).click();
+    await page.locator('.call').first().waitFor({ timeout: 20_000 });
+    const [first] = spokenCalls((await tapped(page)).started);
+    expect(heardWords(first?.words ?? '')).toBe(
+      heardWords((await page.locator('.call .call-words').last().textContent()) ?? ''),
+    );
   });
 
   test('survives the change of context that howler makes on a phone of 48 kHz', async () => {

@@ -12,13 +12,13 @@ interface Sample {
 }
 
 /** 19 times in 20. */
-export const BAND_SDS = 1.96;
+const BAND_SDS = 1.96;
 
 const TOPS_S = [10, 20, 40, 60, 120, 240, 600, 1200, 3600];
 
-/** The largest drift that the chart must hold, as a round number of seconds. */
+/** The largest drift that the chart must hold with its band, as a round number of seconds. */
 export const niceTopS = (samples: readonly Sample[]): number => {
-  const most = samples.reduce((m, s) => Math.max(m, Math.abs(s.aheadS) + s.aheadSdS), 0);
+  const most = samples.reduce((m, s) => Math.max(m, Math.abs(s.aheadS) + BAND_SDS * s.aheadSdS), 0);
   return TOPS_S.find((top) => most <= top) ?? 7200;
 };
 

@@ -33,6 +33,8 @@ const UNHEARD_S = 0.25;
 const LOOK_EVERY_MS = 500;
 const WAKE_WITHIN_MS = 1000;
 const WAKE_LOOK_MS = 20;
+/** A runner waits this long for the voice, not longer: 1.3 MB on a slow line. */
+const LOAD_WITHIN_MS = 15_000;
 
 /** Loads the pack and makes the one speaker of the page. */
 export const createSpeaker = (pack: Pack, spriteUrl: string, time: PageTime): Speaker => {
@@ -102,9 +104,12 @@ export const createSpeaker = (pack: Pack, spriteUrl: string, time: PageTime): Sp
 
   const wake = async (): Promise<boolean> => {
     touched = true;
+    const asleep = outputNow();
+    if (asleep !== null) resume(asleep);
+    // Pressed before the voice is there: the first call must not be lost to it.
+    await Promise.race([loading, new Promise((done) => setTimeout(done, LOAD_WITHIN_MS))]);
     const output = outputNow();
     if (output === null) return false;
-    resume(output);
     const fromS = output.context.currentTime;
     for (let waitedMs = 0; waitedMs < WAKE_WITHIN_MS; waitedMs += WAKE_LOOK_MS) {
       if (output.context.currentTime > fromS) {
@@ -137,7 +142,7 @@ export const createSpeaker = (pack: Pack, spriteUrl: string, time: PageTime): Sp
     return 'scheduled';
   };
 
-  void load();
+  const loading = load();
   return {
     state,
     trouble,
