@@ -1,8 +1,17 @@
+import { OPENING_CAP_REASON, withCappedOpening } from '../core/plan/openingCap.ts';
 import { readRacePlan } from '../core/plan/parseRacePlan.ts';
 import type { RacePlan } from '../core/plan/racePlan.ts';
 import type { Item, Offer } from '../core/plan/supplies.ts';
 import { durationText } from '../core/prepare/format.ts';
+import { riegelS } from '../core/prepare/goal/formulas.ts';
 import { type DistanceUnit, M_PER_KM, metresPer, pacePer } from '../core/units/units.ts';
+import { numberOf, placesOf, secondsOf } from './planTexts.ts';
+
+/** A place and a time as typed. */
+export interface TimeRow {
+  readonly at: string;
+  readonly time: string;
+}
 
 /** A plan as it stands in the form: texts as typed. Places and distances are in `unit`, paces in seconds per `unit`. */
 export interface PlanDraft {
@@ -20,6 +29,19 @@ export interface PlanDraft {
   readonly checkpoints: string;
   readonly stations: readonly { readonly at: string; readonly offers: readonly Offer[] }[];
   readonly fuel: readonly { readonly item: Item; readonly at: string }[];
+  readonly openingWins: 'kept' | 'spent';
+  readonly secondKind: 'safe' | 'dream';
+  /** Empty: none. So with the pacer's flag and the rival's finish. */
+  readonly secondGoal: string;
+  readonly pacerFlag: string;
+  readonly pacerBy: 'gun' | 'own';
+  readonly rivalName: string;
+  readonly rivalFinish: string;
+  /** Places short of the finish. */
+  readonly rivalSplits: readonly TimeRow[];
+  readonly cutOffs: readonly TimeRow[];
+  /** What the plan says beyond the form's fields, kept as it came. */
+  readonly rest: object;
 }
 
 /** The field of the form that an error belongs to. */
@@ -27,14 +49,15 @@ export type DraftField = keyof PlanDraft;
 
 export interface DraftError {
   readonly field: DraftField;
-  /** Row of `stations` or `fuel`; null elsewhere. */
+  /** Row of a field that has rows; null elsewhere. */
   readonly row: number | null;
   /** A whole sentence. */
   readonly text: string;
 }
 
 export type DraftReading =
-  | { readonly ok: true; readonly plan: RacePlan }
+  /** `notice`: a sentence on what was taken otherwise than written. */
+  | { readonly ok: true; readonly plan: RacePlan; readonly notice: string | null }
   | { readonly ok: false; readonly errors: readonly DraftError[] };
 
 /** Millimetres: no course is known better. */
@@ -43,48 +66,56 @@ const numberText = (n: number): string => String(Number(n.toFixed(DECIMALS)));
 
 /** The form filled in from a plan. */
 export const draftOf = (plan: RacePlan): PlanDraft => {
-  const { unit } = plan;
+  const {
+    name,
+    distanceM,
+    goalS,
+    goalBy,
+    unit,
+    pacing,
+    opening,
+    push,
+    checkpointsM,
+    stations,
+    fuel,
+    openingWins,
+    secondGoal,
+    pacer,
+    rival,
+    cutOffs,
+    ...rest
+  } = plan;
   const place = (m: number): string => numberText(m / metresPer(unit));
   const step = (sPerKm: number): string => numberText(pacePer(unit, sPerKm));
+  const row = (r: { readonly atM: number; readonly timeS: number }): TimeRow => ({
+    at: place(r.atM),
+    time: durationText(r.timeS),
+  });
   return {
-    name: plan.name,
-    distance: place(plan.distanceM),
-    goal: durationText(plan.goalS),
-    goalBy: plan.goalBy,
+    name,
+    distance: place(distanceM),
+    goal: durationText(goalS),
+    goalBy,
     unit,
-    pacing: plan.pacing,
-    openingUntil: plan.opening ? place(plan.opening.untilM) : '',
-    openingQuicker: plan.opening ? step(plan.opening.quickerSPerKm) : '',
-    pushFrom: plan.push ? place(plan.push.fromM) : '',
-    pushQuicker: plan.push ? step(plan.push.quickerSPerKm) : '',
-    checkpoints: plan.checkpointsM.map(place).join(', '),
-    stations: plan.stations.map((s) => ({ at: place(s.atM), offers: s.offers })),
-    fuel: plan.fuel.map((f) => ({ item: f.item, at: place(f.atM) })),
+    pacing,
+    openingUntil: opening ? place(opening.untilM) : '',
+    openingQuicker: opening ? step(opening.quickerSPerKm) : '',
+    pushFrom: push ? place(push.fromM) : '',
+    pushQuicker: push ? step(push.quickerSPerKm) : '',
+    checkpoints: checkpointsM.map(place).join(', '),
+    stations: stations.map((s) => ({ at: place(s.atM), offers: s.offers })),
+    fuel: fuel.map((f) => ({ item: f.item, at: place(f.atM) })),
+    openingWins: openingWins ?? 'kept',
+    secondKind: secondGoal?.kind ?? 'safe',
+    secondGoal: secondGoal ? durationText(secondGoal.goalS) : '',
+    pacerFlag: pacer ? durationText(pacer.flagS) : '',
+    pacerBy: pacer?.by ?? 'gun',
+    rivalName: rival?.name ?? '',
+    rivalFinish: rival ? durationText(rival.splits.at(-1)?.timeS ?? 0) : '',
+    rivalSplits: (rival?.splits.slice(0, -1) ?? []).map(row),
+    cutOffs: (cutOffs ?? []).map(row),
+    rest,
   };
-};
-
-/** `1:44:00`, `41:30`, or whole minutes as `104`. Null where it is no time. */
-export const secondsOf = (text: string): number | null => {
-  const parts = text.trim().split(':');
-  if (parts.length > 3 || !parts.every((p) => /^\d{1,4}$/.test(p.trim()))) return null;
-  const numbers = parts.map(Number);
-  if (numbers.slice(1).some((n) => n >= 60)) return null;
-  if (numbers.length === 1) return (numbers[0] ?? 0) * 60;
-  return numbers.reduce((sum, n) => sum * 60 + n, 0);
-};
-
-/** A number with a point or a comma before its decimals; null where it is none. */
-const numberOf = (text: string): number | null => {
-  const plain = text.trim().replace(',', '.');
-  return /^-?\d+(\.\d*)?$|^-?\.\d+$/.test(plain) ? Number(plain) : null;
-};
-
-/** Texts of places: `5, 10, 15`, `5 10 15`, `5,10,15`; with blanks between them a comma inside is a decimal one. */
-const placesOf = (text: string): string[] => {
-  const list = /[;\s]/.test(text.trim())
-    ? text.split(/[;\s]+/).map((t) => t.replace(/,$/, ''))
-    : text.split(',');
-  return list.filter((t) => t.trim() !== '');
 };
 
 /** Which field of the form a place in the plan file stands in. */
@@ -99,11 +130,17 @@ const FIELDS: readonly (readonly [RegExp, DraftField])[] = [
   [/^checkpointsM/, 'checkpoints'],
   [/^stations/, 'stations'],
   [/^fuel/, 'fuel'],
+  [/^openingWins/, 'openingQuicker'],
+  [/^secondGoal/, 'secondGoal'],
+  [/^pacer/, 'pacerFlag'],
+  [/^rival\.splits\[/, 'rivalSplits'],
+  [/^rival/, 'rivalFinish'],
+  [/^cutOffs/, 'cutOffs'],
 ];
 
 const fieldOf = (place: string): DraftField => FIELDS.find(([pattern]) => pattern.test(place))?.[1] ?? 'name';
 const rowOf = (place: string): number | null => {
-  const row = /^(?:stations|fuel)\[(\d+)\]/.exec(place)?.[1];
+  const row = /^(?:stations|fuel|cutOffs|rival\.splits)\[(\d+)\]/.exec(place)?.[1];
   return row === undefined ? null : Number(row);
 };
 
@@ -128,20 +165,22 @@ export const readDraft = (draft: PlanDraft): DraftReading => {
       ? refuse(field, 'Write seconds as a number, such as 6.')
       : (number * M_PER_KM) / unitM;
   };
+  const time = (field: DraftField, text: string, row: number | null = null): number | null =>
+    secondsOf(text) ?? refuse(field, 'Write a time as hours, minutes and seconds: 1:44:00.', row);
+  const timeRows = (field: DraftField, rows: readonly TimeRow[]) =>
+    rows.map((r, i) => ({ atM: metres(field, r.at, i), timeS: time(field, r.time, i) }));
   const leg = <K extends string>(place: [DraftField, string], by: [DraftField, string], key: K) =>
     place[1].trim() === '' && by[1].trim() === ''
       ? undefined
       : { [key]: metres(...place), quickerSPerKm: step(...by) };
 
-  const goalS =
-    secondsOf(draft.goal) ?? refuse('goal', 'Write a time as hours, minutes and seconds: 1:44:00.');
+  const distanceM = metres('distance', draft.distance);
   const places = placesOf(draft.checkpoints);
   const json = {
-    version: 1,
-    kind: 'race',
+    ...draft.rest,
     ...(draft.name.trim() === '' ? {} : { name: draft.name.trim() }),
-    distanceM: metres('distance', draft.distance),
-    goalS,
+    distanceM,
+    goalS: time('goal', draft.goal),
     goalBy: draft.goalBy,
     unit: draft.unit,
     pacing: draft.pacing,
@@ -150,10 +189,32 @@ export const readDraft = (draft: PlanDraft): DraftReading => {
     checkpointsM: places.length === 0 ? undefined : places.map((text) => metres('checkpoints', text)),
     stations: draft.stations.map((s, i) => ({ atM: metres('stations', s.at, i), offers: s.offers })),
     fuel: draft.fuel.map((f, i) => ({ item: f.item, atM: metres('fuel', f.at, i) })),
+    openingWins: draft.openingWins,
+    ...(draft.secondGoal.trim() === ''
+      ? {}
+      : { secondGoal: { kind: draft.secondKind, goalS: time('secondGoal', draft.secondGoal) } }),
+    ...(draft.pacerFlag.trim() === ''
+      ? {}
+      : { pacer: { flagS: time('pacerFlag', draft.pacerFlag), by: draft.pacerBy } }),
+    ...(draft.rivalFinish.trim() === ''
+      ? {}
+      : {
+          rival: {
+            name: draft.rivalName.trim() || 'Rival',
+            splits: [
+              ...timeRows('rivalSplits', draft.rivalSplits),
+              { atM: distanceM, timeS: time('rivalFinish', draft.rivalFinish) },
+            ],
+          },
+        }),
+    cutOffs: timeRows('cutOffs', draft.cutOffs),
   };
   if (errors.length > 0) return { ok: false, errors };
   const got = readRacePlan(json);
-  if (got.ok) return { ok: true, plan: got.value };
+  if (got.ok) {
+    const plan = withCappedOpening(got.value);
+    return { ok: true, plan, notice: plan === got.value ? null : OPENING_CAP_REASON };
+  }
   const { place, expected, found } = got.error;
   const text = `Expected ${expected}; found ${found}.`;
   return { ok: false, errors: [{ field: fieldOf(place), row: rowOf(place), text }] };
@@ -163,4 +224,48 @@ export const readDraft = (draft: PlanDraft): DraftReading => {
 export const inUnit = (draft: PlanDraft, unit: DistanceUnit): PlanDraft => {
   const reading = readDraft(draft);
   return reading.ok ? { ...draftOf({ ...reading.plan, unit }), name: draft.name } : { ...draft, unit };
+};
+
+/** Goals are round numbers. */
+const GOAL_STEP_S = 30;
+
+/**
+ * The form for another distance: a goal of like effort, the push as far from the finish as before, the usual checkpoints,
+ * and nothing that would lie beyond the new finish. A form that cannot be read only gets the distance.
+ */
+export const atDistance = (draft: PlanDraft, distanceM: number): PlanDraft => {
+  const distance = numberText(distanceM / metresPer(draft.unit));
+  const reading = readDraft(draft);
+  if (!reading.ok) return { ...draft, distance, checkpoints: '' };
+  const { plan } = reading;
+  const opening = plan.opening && plan.opening.untilM < distanceM ? plan.opening : null;
+  const pushFromM = plan.push ? distanceM - (plan.distanceM - plan.push.fromM) : 0;
+  const goalS = Math.round(riegelS(plan.distanceM, plan.goalS, distanceM) / GOAL_STEP_S) * GOAL_STEP_S;
+  // Times of others at this race's places say nothing about another one.
+  const {
+    rival: _rival,
+    secondGoal: _second,
+    pacer: _pacer,
+    cutOffs: _cut,
+    tunnels,
+    wrongBoards,
+    ...own
+  } = plan;
+  return {
+    ...draftOf({
+      ...own,
+      ...(tunnels ? { tunnels: tunnels.filter((t) => t.toM <= distanceM) } : {}),
+      ...(wrongBoards
+        ? { wrongBoards: wrongBoards.filter((b) => Math.max(b.saysM, b.standsAtM ?? 0) <= distanceM) }
+        : {}),
+      distanceM,
+      goalS: Math.max(GOAL_STEP_S, goalS),
+      opening,
+      push: plan.push && pushFromM > (opening?.untilM ?? 0) ? { ...plan.push, fromM: pushFromM } : null,
+      stations: plan.stations.filter((s) => s.atM < distanceM),
+      fuel: plan.fuel.filter((f) => f.atM < distanceM),
+    }),
+    name: draft.name,
+    checkpoints: '',
+  };
 };

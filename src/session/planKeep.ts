@@ -12,15 +12,17 @@ const COURSE_KEY = 'soundline.course';
 const DECIMALS = 6;
 
 /** A full or forbidden storage must not stop anybody from planning; the export is there for that. */
-const tryKeep = (run: () => void): void => {
+export const tryKeep = (run: () => void): boolean => {
   try {
     run();
+    return true;
   } catch {
     // Nothing is lost but convenience.
+    return false;
   }
 };
 
-const get = (keep: Keep, key: string): string | null => {
+export const getKept = (keep: Keep, key: string): string | null => {
   try {
     return keep.getItem(key);
   } catch {
@@ -28,27 +30,35 @@ const get = (keep: Keep, key: string): string | null => {
   }
 };
 
-export const keepPlan = (keep: Keep, plan: RacePlan): void =>
+export const keepPlan = (keep: Keep, plan: RacePlan): void => {
   tryKeep(() => keep.setItem(PLAN_KEY, JSON.stringify(plan)));
+};
 
 export const keptPlan = (keep: Keep): RacePlan | null => {
-  const text = get(keep, PLAN_KEY);
+  const text = getKept(keep, PLAN_KEY);
   const got = text === null ? null : parseRacePlan(text);
   return got?.ok ? got.value : null;
 };
 
-export const keepCourse = (keep: Keep, course: CourseFile | null): void =>
+/** A course as it is kept and put into plan files: points as `[latitude, longitude, height]`. */
+export const courseJson = (course: CourseFile | null) =>
+  course === null
+    ? null
+    : {
+        name: course.name,
+        points: course.points.map((p) => [
+          Number(p.latitudeDeg.toFixed(DECIMALS)),
+          Number(p.longitudeDeg.toFixed(DECIMALS)),
+          p.elevationM,
+        ]),
+      };
+
+export const keepCourse = (keep: Keep, course: CourseFile | null): void => {
   tryKeep(() => {
     if (course === null) keep.removeItem(COURSE_KEY);
-    else {
-      const points = course.points.map((p) => [
-        Number(p.latitudeDeg.toFixed(DECIMALS)),
-        Number(p.longitudeDeg.toFixed(DECIMALS)),
-        p.elevationM,
-      ]);
-      keep.setItem(COURSE_KEY, JSON.stringify({ name: course.name, points }));
-    }
+    else keep.setItem(COURSE_KEY, JSON.stringify(courseJson(course)));
   });
+};
 
 const pointOf = (value: unknown): LinePoint | null => {
   if (!Array.isArray(value)) return null;
@@ -57,13 +67,16 @@ const pointOf = (value: unknown): LinePoint | null => {
   return { latitudeDeg, longitudeDeg, elevationM: typeof elevationM === 'number' ? elevationM : null };
 };
 
+export const courseOfJson = (value: unknown): CourseFile | null => {
+  if (typeof value !== 'object' || value === null) return null;
+  const { name, points } = value as { name?: unknown; points?: unknown };
+  if (typeof name !== 'string' || !Array.isArray(points)) return null;
+  return { name, points: points.flatMap((p: unknown) => pointOf(p) ?? []) };
+};
+
 export const keptCourse = (keep: Keep): CourseFile | null => {
-  const text = get(keep, COURSE_KEY);
-  if (text === null) return null;
   try {
-    const { name, points } = JSON.parse(text) as { name?: unknown; points?: unknown };
-    if (typeof name !== 'string' || !Array.isArray(points)) return null;
-    return { name, points: points.flatMap((p: unknown) => pointOf(p) ?? []) };
+    return courseOfJson(JSON.parse(getKept(keep, COURSE_KEY) ?? 'null'));
   } catch {
     return null;
   }

@@ -1,11 +1,16 @@
-import { computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import { batch, computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import { parseGpx } from '../core/course/gpx.ts';
+import { lineOfGpx } from '../core/course/gpxCourse.ts';
+import { thinned } from '../core/course/gpxThin.ts';
 import { type CourseLine, type LinePoint, measureLine } from '../core/course/line.ts';
-import { parseRacePlan } from '../core/plan/parseRacePlan.ts';
+import { withCappedOpening } from '../core/plan/openingCap.ts';
+import { parsePlanFile } from '../core/plan/parseRacePlan.ts';
 import type { RacePlan } from '../core/plan/racePlan.ts';
 import { sayDoorError } from '../core/units/result.ts';
 import { type DraftReading, draftOf, type PlanDraft, readDraft } from './planDraft.ts';
-import { type Keep, keepCourse, keepPlan, keptCourse, keptPlan } from './planKeep.ts';
+import { courseJson, type Keep, keepCourse, keepPlan, keptCourse, keptPlan } from './planKeep.ts';
+import { createShelf, type Shelf } from './planShelf.ts';
+import { createUndo, type Undo } from './planUndo.ts';
 
 /** A course as it was given: points of the recording, before it is scaled to the race's official distance. */
 export interface CourseFile {
@@ -14,7 +19,7 @@ export interface CourseFile {
 }
 
 /** The runner's plan: the form, what it reads as, and the course. */
-export interface PlanModel {
+export interface PlanModel extends Undo {
   readonly draft: Signal<PlanDraft>;
   readonly reading: ReadonlySignal<DraftReading>;
   /** The last plan that could be read. */
@@ -23,18 +28,29 @@ export interface PlanModel {
   readonly course: ReadonlySignal<CourseLine | null>;
   /** Takes a plan file's text; says why not, or null. */
   readonly importPlan: (text: string) => string | null;
-  /** The plan as a file of version 1. */
+  /** The plan as a file of version 1, its course in it. */
   readonly planFile: () => string;
   /** Takes a GPX text; says why not, or null. */
   readonly importCourse: (text: string, fileName: string) => string | null;
+  readonly setCourse: (course: CourseFile) => void;
+  /** The same line from its end to its start. */
+  readonly turnCourse: () => void;
   readonly dropCourse: () => void;
+  /** Changes the plan by its fields instead of the form's texts; what the form cannot read stays as it is. */
+  readonly change: (next: (plan: RacePlan) => RacePlan) => void;
+  /** Plans that are put aside. */
+  readonly shelf: Shelf;
+  /** Puts a copy of the plan aside. */
+  readonly putAside: () => void;
+  /** Takes a plan from the shelf; the one in the form goes there in its stead. */
+  readonly swap: (id: number) => void;
 }
 
 export const createPlanModel = (first: RacePlan, keep: Keep): PlanModel => {
   const begin = keptPlan(keep) ?? first;
   const draft = signal(draftOf(begin));
   const reading = computed(() => readDraft(draft.value));
-  const plan = signal(begin);
+  const plan = signal(withCappedOpening(begin));
   effect(() => {
     const read = reading.value;
     if (!read.ok) return;
@@ -46,35 +62,67 @@ export const createPlanModel = (first: RacePlan, keep: Keep): PlanModel => {
   const course = computed(() =>
     courseFile.value === null ? null : measureLine(courseFile.value.points, distanceM.value),
   );
+  const shelf = createShelf(keep);
+  const setCourse = (next: CourseFile | null): void => {
+    courseFile.value = next;
+    keepCourse(keep, next);
+  };
 
   return {
+    ...createUndo(draft),
     draft,
     reading,
     plan,
     courseFile,
     course,
     importPlan: (text) => {
-      const got = parseRacePlan(text);
+      const got = parsePlanFile(text);
       if (!got.ok) return sayDoorError(got.error);
-      draft.value = draftOf(got.value);
+      const { plan: next, course: points } = got.value;
+      batch(() => {
+        draft.value = draftOf(next);
+        if (points !== null) setCourse({ name: next.name, points });
+      });
       return null;
     },
-    planFile: () => `${JSON.stringify(plan.value, null, 2)}\n`,
+    planFile: () => {
+      const points = courseJson(courseFile.value)?.points;
+      const file = points === undefined ? plan.value : { ...plan.value, course: { points } };
+      // Points stand on a line each: a course of thousands of lines of one number is no file for people.
+      const text = JSON.stringify(file, null, 2);
+      return `${text.replace(/\[\s+(-?[\d.]+),\s+(-?[\d.]+),\s+(-?[\d.]+|null)\s+\]/g, '[$1, $2, $3]')}\n`;
+    },
     importCourse: (text, fileName) => {
       const got = parseGpx(text);
       if (!got.ok) return sayDoorError(got.error);
-      const path = got.value.tracks[0] ?? got.value.routes[0];
-      const points = path?.segments.flat() ?? [];
-      if (measureLine(points, distanceM.value) === null)
-        return 'the file: expected a line of two points or more';
-      const name = path?.name ?? got.value.name ?? fileName;
-      courseFile.value = { name, points };
-      keepCourse(keep, courseFile.value);
+      const line = lineOfGpx(got.value, distanceM.value);
+      if (!line.ok) return sayDoorError(line.error);
+      setCourse({ name: line.value.name ?? fileName, points: thinned(line.value.points) });
       return null;
     },
-    dropCourse: () => {
-      courseFile.value = null;
-      keepCourse(keep, null);
+    setCourse,
+    turnCourse: () => {
+      const now = courseFile.value;
+      if (now !== null) setCourse({ ...now, points: now.points.toReversed() });
+    },
+    dropCourse: () => setCourse(null),
+    change: (next) => {
+      const read = reading.value;
+      if (read.ok) draft.value = draftOf(next(read.plan));
+    },
+    shelf,
+    putAside: () => {
+      shelf.put(plan.value, courseFile.value);
+    },
+    swap: (id) => {
+      const next = shelf.take(id);
+      if (next === null) return;
+      batch(() => {
+        shelf.remove(id);
+        shelf.put(plan.value, courseFile.value);
+        draft.value = draftOf(next.plan);
+        setCourse(next.course);
+      });
     },
   };
 };

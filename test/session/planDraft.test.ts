@@ -1,14 +1,59 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { RacePlan } from '../../src/core/plan/racePlan.ts';
 import { demoPlan } from '../../src/demo/race.ts';
-import { draftOf, inUnit, type PlanDraft, readDraft, secondsOf } from '../../src/session/planDraft.ts';
+import { atDistance, draftOf, inUnit, type PlanDraft, readDraft } from '../../src/session/planDraft.ts';
+import { secondsOf } from '../../src/session/planTexts.ts';
 
 const draft = draftOf(demoPlan);
+const fullPlan: RacePlan = {
+  ...demoPlan,
+  openingWins: 'spent',
+  secondGoal: { kind: 'dream', goalS: 6150 },
+  pacer: { flagS: 6300, by: 'gun' },
+  rival: {
+    name: 'Ines',
+    splits: [
+      { atM: 10_000, timeS: 2950 },
+      { atM: demoPlan.distanceM, timeS: 6260 },
+    ],
+  },
+  cutOffs: [{ atM: 15_000, timeS: 6600 }],
+  tunnels: [{ fromM: 8000, toM: 8300 }],
+  wrongBoards: [{ saysM: 12_000, standsAtM: null }],
+};
 const reading = (change: Partial<PlanDraft>) => readDraft({ ...draft, ...change });
 
 describe('the form of a plan', () => {
   test('gives back the plan it was filled from', () => {
-    expect(readDraft(draft)).toEqual({ ok: true, plan: demoPlan });
+    expect(readDraft(draft)).toEqual({ ok: true, plan: demoPlan, notice: null });
+  });
+
+  test('gives back a plan that says everything', () => {
+    expect(readDraft(draftOf(fullPlan))).toEqual({ ok: true, plan: fullPlan, notice: null });
+  });
+
+  test('counts an opening to 2 km and says why', () => {
+    const got = reading({ openingUntil: '3' });
+    expect(got.ok && got.plan.opening?.untilM).toBe(2000);
+    expect(got.ok && got.notice).toContain('come back later');
+  });
+
+  test.each([
+    ['a second goal that is a word', { secondGoal: 'soon' }, 'secondGoal', null],
+    ['a flag that is a word', { pacerFlag: 'red' }, 'pacerFlag', null],
+    ['a cut-off without a time', { cutOffs: [{ at: '5', time: '' }] }, 'cutOffs', 0],
+    ['a cut-off beyond the finish', { cutOffs: [{ at: '25', time: '3:00:00' }] }, 'cutOffs', 0],
+    [
+      'a rival who runs back in time',
+      { rivalFinish: '1:40:00', rivalSplits: [{ at: '10', time: '1:45:00' }] },
+      'rivalSplits',
+      1,
+    ],
+  ] as const)('refuses %s and says at which field', (_what, change, field, row) => {
+    const got = reading(change);
+    if (got.ok) throw new Error('it was taken');
+    expect(got.errors.map((e) => [e.field, e.row])).toContainEqual([field, row]);
   });
 
   test('gives back a plan in miles to the millimetre', () => {
@@ -23,6 +68,21 @@ describe('the form of a plan', () => {
     expect(back.ok && Math.abs(back.plan.distanceM - demoPlan.distanceM)).toBeLessThan(0.001);
     expect(inUnit(draft, 'mile').openingQuicker).toBe('9.656064');
     expect(inUnit({ ...draft, goal: 'soon' }, 'mile')).toEqual({ ...draft, goal: 'soon', unit: 'mile' });
+  });
+
+  test('is a whole plan again at any other distance', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 400, max: 100_000 }), (distanceM) => {
+        const got = readDraft(atDistance(draft, distanceM));
+        expect(got.ok && got.plan.distanceM).toBe(distanceM);
+      }),
+    );
+    const ten = readDraft(atDistance(draft, 10_000));
+    if (!ten.ok) throw new Error('refused');
+    expect(ten.plan.push?.fromM).toBe(7000);
+    expect(ten.plan.stations.map((s) => s.atM)).toEqual([4700, 8900]);
+    // Like effort: quicker than at the half, slower than half its time.
+    expect(ten.plan.goalS / 10_000).toBeLessThan(demoPlan.goalS / demoPlan.distanceM);
   });
 
   const refusals: readonly (readonly [

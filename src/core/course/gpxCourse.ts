@@ -2,24 +2,44 @@ import { type DoorError, err, ok, type Result } from '../units/result.ts';
 import type { Gpx } from './gpxTypes.ts';
 import { type CourseLine, type LinePoint, measureLine } from './line.ts';
 
+/** One line that a file could mean. */
+interface Candidate {
+  readonly name: string | null;
+  readonly points: readonly LinePoint[];
+}
+
 /** Every line that a file could mean: each track, each route, all tracks in a row, else the waypoints. */
-const candidates = (gpx: Gpx): (readonly LinePoint[])[] => {
-  const paths = [...gpx.tracks, ...gpx.routes].map((p) => p.segments.flat());
-  const whole = gpx.tracks.length > 1 ? [gpx.tracks.flatMap((p) => p.segments.flat())] : [];
-  const lines = [...paths, ...whole];
-  return lines.length > 0 ? lines : [gpx.waypoints];
+const candidates = (gpx: Gpx): readonly Candidate[] => {
+  const paths = [...gpx.tracks, ...gpx.routes].map((p) => ({ name: p.name, points: p.segments.flat() }));
+  const whole = { name: gpx.name, points: gpx.tracks.flatMap((p) => p.segments.flat()) };
+  const lines = gpx.tracks.length > 1 ? [...paths, whole] : paths;
+  return lines.length > 0 ? lines : [{ name: gpx.name, points: gpx.waypoints }];
 };
 
+/** The line of a GPX file that is meant, as it was recorded, and the same measured. */
+export interface GpxLine extends Candidate {
+  readonly line: CourseLine;
+}
+
 /**
- * The course of a GPX file, measured and scaled to the official distance. Where a file holds several lines (a half and
- * a marathon of the same town, a course in pieces) it is the one whose own length comes nearest to the distance.
+ * Where a file holds several lines (a half and a marathon of the same town, a course in pieces) it is the one whose own
+ * length comes nearest to the distance.
  */
-export const courseOfGpx = (gpx: Gpx, officialM: number): Result<CourseLine, DoorError> => {
-  const misfit = (line: CourseLine): number => Math.abs(Math.log(line.recordedM / officialM));
+export const lineOfGpx = (gpx: Gpx, officialM: number): Result<GpxLine, DoorError> => {
+  const misfit = ({ line }: GpxLine): number => Math.abs(Math.log(line.recordedM / officialM));
   const best = candidates(gpx)
-    .flatMap((points) => measureLine(points, officialM) ?? [])
+    .flatMap(({ name, points }): GpxLine[] => {
+      const line = measureLine(points, officialM);
+      return line === null ? [] : [{ name: name ?? gpx.name, points, line }];
+    })
     .sort((a, b) => misfit(a) - misfit(b))[0];
   return best
     ? ok(best)
     : err({ place: 'the file', expected: 'a track or route of at least two points', found: 'no line' });
+};
+
+/** The course of a GPX file, measured and scaled to the official distance. */
+export const courseOfGpx = (gpx: Gpx, officialM: number): Result<CourseLine, DoorError> => {
+  const got = lineOfGpx(gpx, officialM);
+  return got.ok ? ok(got.value.line) : got;
 };

@@ -1,14 +1,10 @@
 import { PRESETS, presetAt } from '../../core/plan/presets.ts';
 import { metresPer } from '../../core/units/units.ts';
-import { type DraftField, inUnit, type PlanDraft } from '../../session/planDraft.ts';
+import { atDistance, type DraftField, inUnit, type PlanDraft } from '../../session/planDraft.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import { unitName } from '../format.ts';
 import { Choice, Field } from './field.tsx';
 import { FuelRows, StationRows } from './supplyRows.tsx';
-
-/** The distance of a standard race in the form's unit, as text. */
-const presetText = (distanceM: number, draft: PlanDraft): string =>
-  String(Number((distanceM / metresPer(draft.unit)).toFixed(6)));
 
 export const PlanForm = ({ model }: { model: PlanModel }) => {
   const draft = model.draft.value;
@@ -31,7 +27,7 @@ export const PlanForm = ({ model }: { model: PlanModel }) => {
           value={preset?.name ?? ''}
           onChange={(event) => {
             const chosen = PRESETS.find((p) => p.name === event.currentTarget.value);
-            if (chosen) set({ distance: presetText(chosen.distanceM, draft), checkpoints: '' });
+            if (chosen) model.draft.value = atDistance(draft, chosen.distanceM);
           }}
         >
           {PRESETS.map((p) => (
@@ -126,7 +122,7 @@ export const PlanForm = ({ model }: { model: PlanModel }) => {
         value={draft.checkpoints}
         onChange={(checkpoints) => set({ checkpoints })}
         error={errorOf('checkpoints')}
-        hint={`Time and drift are called here. Empty: every ${draft.unit === 'km' ? '5 km' : '5 km mat'} and half-way.`}
+        hint="Time and drift are called here. Empty: every 5 km and half-way."
       />
       <StationRows draft={draft} set={set} errorOf={errorOf} unit={unit} />
       <FuelRows draft={draft} set={set} errorOf={errorOf} unit={unit} />
