@@ -12,6 +12,8 @@ export default defineConfig({
           name: 'unit',
           include: ['test/**/*.test.{ts,tsx}'],
           exclude: ['test/browser/**'],
+          // A whole race takes a second alone, and ten when the machine has other work.
+          testTimeout: 60_000,
         },
       },
       {

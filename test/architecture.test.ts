@@ -72,8 +72,15 @@ describe('the house', () => {
     expect(faultsOf(sources)).toEqual([]);
   });
 
+  const readme = readFileSync('src/README.md', 'utf8');
+
   test('prints its table in src/README.md', () => {
-    expect(readFileSync('src/README.md', 'utf8')).toContain(houseTable());
+    expect(readme, 'copy this table there').toContain(houseTable());
+  });
+
+  test.each(Object.keys(HOUSE))('says in src/README.md what %s is', (room) => {
+    const [whatItIs] = readme.split('## Who may import whom');
+    expect(whatItIs).toMatch(new RegExp(`^\\| ${room} \\| \\S`, 'm'));
   });
 });
 

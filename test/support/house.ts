@@ -16,7 +16,7 @@ const RACE = [
   'core/drift',
   'core/cues',
 ];
-const CORE = [...RACE, 'core/run', 'core/prepare'];
+const CORE = [...RACE, 'core/run', 'core/practice', 'core/review', 'core/prepare'];
 
 export const HOUSE: Readonly<Record<string, Room>> = {
   'core/units': { rooms: [], packages: [] },
@@ -27,6 +27,8 @@ export const HOUSE: Readonly<Record<string, Room>> = {
   'core/drift': { rooms: ['core/units', 'core/plan', 'core/estimate'], packages: [] },
   'core/cues': { rooms: ['core/units', 'core/plan', 'core/estimate', 'core/drift'], packages: [] },
   'core/run': { rooms: RACE, packages: [] },
+  'core/practice': { rooms: [...RACE, 'core/run', 'core/prepare'], packages: [] },
+  'core/review': { rooms: [...RACE, 'core/run', 'core/practice', 'core/prepare'], packages: [] },
   'core/prepare': { rooms: ['core/units', 'core/course', 'core/plan'], packages: [] },
   sensors: { rooms: ['core/units', 'core/geo', 'core/course', 'core/plan', 'core/estimate'], packages: [] },
   voice: { rooms: ['core/units', 'core/plan', 'core/cues'], packages: ['howler', '@preact/signals'] },
