@@ -2,21 +2,32 @@ import { render } from 'preact';
 import { demoCourse } from './demo/course.ts';
 import { DEMO_PEN_S, DEMO_SEED, demoDeadM, demoPlan, demoPresses, demoRunner } from './demo/race.ts';
 import { App } from './screens/app.tsx';
+import { CourseScreen } from './screens/course/course.tsx';
+import { DayScreen } from './screens/day/day.tsx';
+import { FuelScreen } from './screens/fuel/fuel.tsx';
+import { GoalScreen } from './screens/goal/goal.tsx';
+import { PaperScreen } from './screens/paper/paper.tsx';
 import { SoundState } from './screens/parts/soundState.tsx';
 import { PlanScreen } from './screens/plan/plan.tsx';
 import { RehearseScreen } from './screens/rehearse/rehearse.tsx';
 import { watchRoute } from './screens/route.ts';
 import { RunScreen } from './screens/run/run.tsx';
+import { WhatIfScreen } from './screens/whatIf/whatIf.tsx';
 import './screens/style/base.css';
 import './screens/style/chart.css';
 import './screens/style/sounding.css';
 import './screens/style/plan.css';
+import './screens/style/prepare.css';
+import './screens/style/paper.css';
 import './screens/style/rehearse.css';
 import './screens/style/run.css';
 import { simulate } from './sensors/simulated.ts';
 import { TOWN } from './sensors/simulatedReceiver.ts';
 import { watchVisibility } from './sensors/visibility.ts';
 import { createPlanModel } from './session/planModel.ts';
+import { createPrepareModel } from './session/prepareModel.ts';
+import { createReminders } from './session/prepareReminders.ts';
+import { simulateInWorker } from './session/prepareSimulate.ts';
 import { createRehearseModel } from './session/rehearseModel.ts';
 import { createRunModel } from './session/runModel.ts';
 import { createScreenLock, noSleepVideo } from './session/screenLock.ts';
@@ -45,6 +56,21 @@ const demoTape = () =>
   }).inputs;
 
 const plan = createPlanModel(demoPlan, localStorage);
+const prepare = createPrepareModel({
+  plan,
+  keep: localStorage,
+  now: () => new Date(),
+  newId: () => crypto.randomUUID(),
+  simulate: simulateInWorker(),
+});
+const reminders = createReminders({
+  day: prepare.day,
+  ear: speaker,
+  wake: speaker.wake,
+  voice,
+  time: pageTime,
+  wallMs: Date.now,
+});
 const route = watchRoute();
 const rehearse = createRehearseModel({
   configOf: (source) =>
@@ -75,7 +101,13 @@ render(
   <App
     route={route}
     screens={{
+      goal: () => <GoalScreen model={prepare} plan={plan} />,
+      course: () => <CourseScreen model={plan} />,
       plan: () => <PlanScreen model={plan} />,
+      fuel: () => <FuelScreen model={prepare} plan={plan} />,
+      day: () => <DayScreen model={prepare} plan={plan} reminders={reminders} />,
+      paper: () => <PaperScreen model={prepare} plan={plan} />,
+      whatIf: () => <WhatIfScreen model={prepare} plan={plan} />,
       rehearse: () => <RehearseScreen model={rehearse} sound={<SoundState speaker={speaker} />} />,
       run: () => <RunScreen model={run} plan={plan.plan.value} />,
     }}

@@ -1,8 +1,11 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { SCREENS, type ScreenName } from './route.ts';
+import { PREPARE, SCREENS, type ScreenName } from './route.ts';
 
-const NAMES: Record<ScreenName, string> = { plan: 'Plan', rehearse: 'Rehearse', run: 'Run' };
+const NAMES: Record<(typeof SCREENS)[number], string> = { plan: 'Plan', rehearse: 'Rehearse', run: 'Run' };
+
+/** The screen of the bar that an address belongs to. */
+const inBar = (name: ScreenName): ScreenName => (PREPARE.some((step) => step === name) ? 'plan' : name);
 
 interface Props {
   readonly route: ReadonlySignal<ScreenName>;
@@ -21,7 +24,7 @@ export const App = ({ route, screens }: Props) => (
       </a>
       <nav aria-label="Screens">
         {SCREENS.map((name) => (
-          <a key={name} href={`#/${name}`} aria-current={route.value === name ? 'page' : undefined}>
+          <a key={name} href={`#/${name}`} aria-current={inBar(route.value) === name ? 'page' : undefined}>
             {NAMES[name]}
           </a>
         ))}

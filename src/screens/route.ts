@@ -1,9 +1,12 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 
 export const SCREENS = ['plan', 'rehearse', 'run'] as const;
-export type ScreenName = (typeof SCREENS)[number];
+/** The way to the race, in its order; in the bar they all are 'Plan'. */
+export const PREPARE = ['goal', 'course', 'plan', 'fuel', 'day', 'paper', 'whatIf'] as const;
+export type ScreenName = (typeof SCREENS)[number] | (typeof PREPARE)[number];
 
-const screenOf = (hash: string): ScreenName => SCREENS.find((name) => hash === `#/${name}`) ?? 'rehearse';
+const screenOf = (hash: string): ScreenName =>
+  [...SCREENS, ...PREPARE].find((name) => hash === `#/${name}`) ?? 'rehearse';
 
 /** Which screen the address names. Without one it is the rehearsal: the way to find out what Soundline does. */
 export const watchRoute = (win: Window = window): ReadonlySignal<ScreenName> => {

@@ -23,6 +23,7 @@ export const toneOf = (saying: Saying): Tone | null => {
     case 'remaining':
       return 'marker';
     case 'pen':
+    case 'reminder':
       return 'leg';
     case 'done':
       return 'finish';
@@ -45,6 +46,9 @@ export const toneOf = (saying: Saying): Tone | null => {
       return 'lost';
     case 'due':
       return 'marker';
+    case 'rival':
+    case 'pacer':
+    case 'noPacer':
     case 'notice':
     case 'station':
     case 'fuel':

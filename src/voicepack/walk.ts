@@ -5,6 +5,7 @@ import type { DistanceUnit } from '../core/units/units.ts';
 import { metresPer } from '../core/units/units.ts';
 import type { Sentence, Words } from '../voice/words/words.ts';
 import { everyNotice } from './walkNotice.ts';
+import { everyCompanySaying } from './walkCompany.ts';
 import { everyPracticeSaying } from './walkPractice.ts';
 
 /** Bounds of what the core can say. */
@@ -46,6 +47,7 @@ const subsets: readonly (readonly Offer[])[] = range(1, 2 ** OFFERS.length - 1).
 /** Every meaning with each of its numbers run through its whole range, the others held. */
 export function* everySaying(): Generator<Saying> {
   yield* everyPracticeSaying();
+  yield* everyCompanySaying();
   yield* everyNotice(aheads, places);
   for (const goalS of times) yield { kind: 'start', goalS, pace: PACE };
   for (const pace of paces) {

@@ -1,5 +1,6 @@
 import type { Item, Offer } from '../plan/supplies.ts';
 import type { DistanceUnit } from '../units/units.ts';
+import type { CompanySaying } from './companySaying.ts';
 import type { NoticeSaying } from './noticeSaying.ts';
 import type { PracticeSaying } from './practiceSaying.ts';
 
@@ -12,6 +13,7 @@ import type { PracticeSaying } from './practiceSaying.ts';
  */
 export type Saying =
   | PracticeSaying
+  | CompanySaying
   | NoticeSaying
   | { readonly kind: 'start'; readonly goalS: number; readonly pace: Pace }
   | { readonly kind: 'opening'; readonly what: 'hold'; readonly pace: Pace; readonly untilM: number }

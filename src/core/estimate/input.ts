@@ -19,10 +19,10 @@ export interface Fix {
   readonly altitudeM: number | null;
 }
 
-export const EVENT_NAMES = ['gun', 'start', 'marker', 'ask', 'stop'] as const;
+export const EVENT_NAMES = ['gun', 'start', 'marker', 'ask', 'level', 'stop'] as const;
 /**
  * gun: the race clock starts. start: the runner crosses the start line (own clock 0). marker: pressed at a kilometre
- * or mile board. ask: where do I stand? stop: the runner ends the run.
+ * or mile board. ask: where do I stand? level: beside the pacer now. stop: the runner ends the run.
  */
 export type EventName = (typeof EVENT_NAMES)[number];
 

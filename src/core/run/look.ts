@@ -8,6 +8,7 @@ import { lookForMarker } from '../cues/rules/marker.ts';
 import { lookForOpening } from '../cues/rules/opening.ts';
 import { departedSide, findNewTarget, paceCue, paceEvidence } from '../cues/rules/pace.ts';
 import { letOff, lookForPush } from '../cues/rules/push.ts';
+import { rivalCue } from '../cues/rules/rival.ts';
 import { lookForSettle } from '../cues/rules/settle.ts';
 import { LOST_AFTER_S, lookForSignal } from '../cues/rules/signal.ts';
 import { lookForStation } from '../cues/rules/station.ts';
@@ -41,7 +42,9 @@ export const finish = (draft: Draft, moment: Moment, atMs: number): void => {
 /** Marks on the course that are called as they are crossed. */
 export const lookAtMarks = (draft: Draft, moment: Moment): void => {
   const { nowMs } = moment;
-  keep(draft, 'checkpoint', lookForCheckpoint(draft.watch.checkpoint, moment), nowMs);
+  const passed = lookForCheckpoint(draft.watch.checkpoint, moment);
+  keep(draft, 'checkpoint', passed, nowMs);
+  if (passed?.cue?.atM != null) offerTo(draft, rivalCue(moment, passed.cue.atM), nowMs);
   keep(draft, 'marker', lookForMarker(draft.watch.marker, moment), nowMs);
   const finishMs = lookForFinish(moment);
   if (finishMs !== null) finish(draft, moment, finishMs);

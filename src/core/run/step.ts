@@ -1,6 +1,7 @@
 import { answerBeforeStart, answerCue } from '../cues/rules/answer.ts';
 import { finishAtStop } from '../cues/rules/finish.ts';
 import { noticeCue } from '../cues/rules/notice.ts';
+import { pacerCue } from '../cues/rules/pacer.ts';
 import { noBoardCue } from '../cues/rules/press.ts';
 import { startCue } from '../cues/rules/start.ts';
 import { beginDeparture } from '../drift/departure.ts';
@@ -66,6 +67,8 @@ const react = (draft: Draft, input: Input, before: Run): void => {
   if (isNewStart(before.estimate.startMs, startMs)) begin(draft, startMs, nowMs);
   const moment = momentOf(draft, startMs, nowMs);
   if (asked) offerTo(draft, answerCue(moment), nowMs);
+  if (input.type === 'event' && input.event === 'level')
+    offerTo(draft, pacerCue(moment, draft.estimate.gunMs), nowMs);
   if (lastPress !== null && lastPress !== before.estimate.lastPress) {
     if (lastPress.boardM === null) offerTo(draft, noBoardCue(moment), nowMs);
     else lookAtMarks(draft, moment);

@@ -1,17 +1,21 @@
 import { useComputed, useSignal } from '@preact/signals';
-import { planSheetOf } from '../../session/planCurve.ts';
+import type { RacePlan } from '../../core/plan/racePlan.ts';
+import { type PlanSheet, planSheetOf } from '../../session/planCurve.ts';
 import type { PlanModel } from '../../session/planModel.ts';
-import { pace, unitName } from '../format.ts';
+import { pace, span, unitName } from '../format.ts';
 import { fileNameOf, OpenFile, saveFile } from '../parts/files.tsx';
 import { PlanCurve } from './planCurve.tsx';
 import { PlanForm } from './planForm.tsx';
-import { PlanTable } from './planSheet.tsx';
+import { CutOffs, PlanTable } from './planSheet.tsx';
+import { PlanShelf } from './shelf.tsx';
+import { Steps } from './steps.tsx';
 
 export const PlanScreen = ({ model }: { model: PlanModel }) => {
   const sheet = useComputed(() => planSheetOf(model.plan.value, model.course.value));
   const plan = model.plan.value;
   return (
     <main class="plan">
+      <Steps here="plan" />
       <header class="lead-in">
         <h1>Plan</h1>
         <p>
@@ -22,7 +26,9 @@ export const PlanScreen = ({ model }: { model: PlanModel }) => {
       </header>
       <div class="plan-sides">
         <section aria-label="Your plan">
+          <UndoBar model={model} />
           <PlanForm model={model} />
+          <PlanShelf model={model} />
           <PlanFiles model={model} />
         </section>
         <section class="plan-sheet" aria-label="Schedule">
@@ -32,10 +38,36 @@ export const PlanScreen = ({ model }: { model: PlanModel }) => {
             </p>
           )}
           <PlanCurve plan={plan} sheet={sheet.value} />
-          <PlanTable sheet={sheet.value} unit={plan.unit} />
+          <PlanBrings plan={plan} sheet={sheet.value} />
+          <PlanTable sheet={sheet.value} plan={plan} />
+          <CutOffs sheet={sheet.value} unit={plan.unit} />
         </section>
       </div>
     </main>
+  );
+};
+
+const UndoBar = ({ model }: { model: PlanModel }) => (
+  <div class="buttons undo-bar">
+    <button type="button" disabled={!model.canUndo.value} onClick={model.undo}>
+      Undo
+    </button>
+  </div>
+);
+
+/** What each leg brings, in seconds: so that nobody has to work it out. */
+const PlanBrings = ({ plan, sheet }: { plan: RacePlan; sheet: PlanSheet }) => {
+  const { opening, push, openingWins } = plan;
+  const wonS = opening === null ? 0 : (opening.quickerSPerKm * opening.untilM) / 1000;
+  const pushS = push === null ? 0 : (push.quickerSPerKm * (plan.distanceM - push.fromM)) / 1000;
+  const seconds = (s: number): string => `${Math.round(Math.abs(s))} s`;
+  return (
+    <p class="note">
+      {opening !== null &&
+        `The opening ${wonS < 0 ? 'leaves' : 'wins'} ${seconds(wonS)}, ${openingWins === 'spent' ? (wonS < 0 ? 'made up evenly after it' : 'given back evenly after it') : wonS < 0 ? 'not made up' : 'kept to the line'}. `}
+      {push !== null && `The push brings ${seconds(pushS)}. `}
+      The plan ends at {span(sheet.schedule.timeAtS(plan.distanceM))}.
+    </p>
   );
 };
 

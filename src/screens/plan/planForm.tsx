@@ -3,6 +3,7 @@ import { metresPer } from '../../core/units/units.ts';
 import { atDistance, type DraftField, inUnit, type PlanDraft } from '../../session/planDraft.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import { unitName } from '../format.ts';
+import { Company } from './company.tsx';
 import { Choice, Field } from './field.tsx';
 import { FuelRows, StationRows } from './supplyRows.tsx';
 
@@ -93,7 +94,22 @@ export const PlanForm = ({ model }: { model: PlanModel }) => {
           onChange={(openingQuicker) => set({ openingQuicker })}
           error={errorOf('openingQuicker')}
         />
-        <p class="note">The seconds won here are kept, not spent. Leave both empty for none.</p>
+        <Choice
+          label="The seconds won here are"
+          name="openingWins"
+          options={[
+            ['kept', 'Kept'],
+            ['spent', 'Spent evenly'],
+          ]}
+          value={draft.openingWins}
+          onChange={(openingWins) => set({ openingWins })}
+        />
+        {reading.ok && reading.notice !== null && (
+          <p class="field-error" role="status">
+            {reading.notice} <a href="#/whatIf">What if?</a>
+          </p>
+        )}
+        <p class="note">Leave both empty for none.</p>
       </fieldset>
       <fieldset class="leg">
         <legend>Push</legend>
@@ -124,6 +140,17 @@ export const PlanForm = ({ model }: { model: PlanModel }) => {
         error={errorOf('checkpoints')}
         hint="Time and drift are called here. Empty: every 5 km and half-way."
       />
+      <Choice
+        label="On hills"
+        name="pacing"
+        options={[
+          ['effort', 'Even effort'],
+          ['pace', 'Even pace'],
+        ]}
+        value={draft.pacing}
+        onChange={(pacing) => set({ pacing })}
+      />
+      <Company draft={draft} set={set} errorOf={errorOf} unit={unit} />
       <StationRows draft={draft} set={set} errorOf={errorOf} unit={unit} />
       <FuelRows draft={draft} set={set} errorOf={errorOf} unit={unit} />
     </form>

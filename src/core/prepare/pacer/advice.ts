@@ -1,11 +1,7 @@
+import type { PacerHeading } from '../../plan/pacer.ts';
+import { type Advice, adviceFor, isOffFlag } from '../../plan/pacerAdvice.ts';
+import type { Pacer } from '../../plan/racePlan.ts';
 import { durationText, roughDurationText } from '../format.ts';
-import type { Pacer, PacerHeading } from './pacer.ts';
-
-/**
- * `with`: they are heading for your goal; `let go`: they are quicker than your goal; `go past`: they are slower;
- * `unsure`: too early to tell.
- */
-export type Advice = 'with' | 'let go' | 'go past' | 'unsure';
 
 export interface PacerAdvice {
   readonly advice: Advice;
@@ -14,29 +10,14 @@ export interface PacerAdvice {
   readonly text: string;
 }
 
-/** A pacer this near to the goal at the line is worth their company (common practice, no source). */
-const NEAR_S = 20;
-/** A verdict needs the difference to be this many standard deviations. */
-const SURE_SD = 1.5;
-/** Beyond this error no verdict at all, seconds. */
-const TOO_VAGUE_SD_S = 75;
-
 /** Off the flag in words; nothing is made of what the error covers. */
 const flagText = ({ offFlag }: PacerHeading, pacer: Pacer): string => {
   const off = Math.round(Math.abs(offFlag.s));
   const flag = durationText(pacer.flagS);
-  if (off < SURE_SD * offFlag.sdS)
+  if (!isOffFlag(offFlag))
     return `The ${flag} pacer is on their time, give or take ${Math.ceil(offFlag.sdS)} s`;
   const side = offFlag.s > 0 ? 'behind' : 'ahead of';
   return `The ${flag} pacer is about ${off} s ${side} their flag, give or take ${Math.ceil(offFlag.sdS)} s`;
-};
-
-const verdict = (againstGoalS: number, sdS: number): Advice => {
-  const offS = Math.abs(againstGoalS);
-  if (sdS > TOO_VAGUE_SD_S) return 'unsure';
-  if (offS <= NEAR_S) return 'with';
-  if (offS < SURE_SD * sdS) return 'unsure';
-  return againstGoalS < 0 ? 'let go' : 'go past';
 };
 
 const SAY: Readonly<Record<Advice, string>> = {
@@ -55,7 +36,7 @@ export const pacerAdvice = (
 ): PacerAdvice => {
   const by = goalBy === 'own' ? heading.runnerOwn : heading.gun;
   const againstGoalS = by.s - goalS;
-  const advice = verdict(againstGoalS, by.sdS);
+  const advice = adviceFor(againstGoalS, by.sdS);
   const finish = roughDurationText(heading.runnerOwn.s);
   return {
     advice,

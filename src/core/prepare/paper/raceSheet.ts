@@ -22,6 +22,8 @@ export interface RaceSheet {
     readonly perKm: string;
     readonly perMile: string;
   }[];
+  /** When the race closes a place. */
+  readonly cutOffs: readonly { readonly place: string; readonly time: string }[];
   /** Gels, food and water in the order of the course. */
   readonly supplies: readonly { readonly place: string; readonly text: string }[];
   readonly cautions: readonly string[];
@@ -39,6 +41,22 @@ const facts = (plan: RacePlan, schedule: Schedule): RaceSheet['facts'] => {
     },
     { label: 'Goal pace', text: `${paceText(paceSPerKm, 'km')}, ${paceText(paceSPerKm, 'mile')}` },
     { label: 'The plan finishes in', text: durationText(schedule.timeAtS(plan.distanceM)) },
+    ...(plan.secondGoal === undefined
+      ? []
+      : [
+          {
+            label: plan.secondGoal.kind === 'safe' ? 'Safe goal' : 'Dream goal',
+            text: durationText(plan.secondGoal.goalS),
+          },
+        ]),
+    ...(plan.pacer === undefined
+      ? []
+      : [
+          {
+            label: 'Pacer',
+            text: `flag ${durationText(plan.pacer.flagS)}, ${plan.pacer.by === 'gun' ? 'by the gun' : 'by their own clock'}`,
+          },
+        ]),
   ];
 };
 
@@ -73,6 +91,10 @@ export const planRaceSheet = (
   day: day.map((item) => ({ time: timeOfDayText(item.clockMin), what: item.title, why: item.reason })),
   legs: legTexts(plan, unit),
   checkpoints: checkpoints(plan, schedule, unit),
+  cutOffs: (plan.cutOffs ?? []).map((c) => ({
+    place: distanceText(c.atM, unit, 2),
+    time: `${durationText(c.timeS)} after the gun`,
+  })),
   supplies: supplies(plan, unit),
   cautions: cautionTexts([...ALWAYS, ...(plan.fuel.length > 0 ? (['stomach', 'diabetes'] as const) : [])]),
 });

@@ -2,6 +2,7 @@ import type { Saying } from '../../../core/cues/saying.ts';
 import type { Form } from '../../../core/cues/voicePort.ts';
 import type { Offer } from '../../../core/plan/supplies.ts';
 import type { Sentence, Words } from '../words.ts';
+import { companyWords } from './company.ts';
 import { driftClips } from './drift.ts';
 import { noticeLong, noticeShort } from './notice.ts';
 import { countedClips } from './numbers.ts';
@@ -80,6 +81,11 @@ const long = (saying: Saying): readonly Sentence[] => {
     case 'pen':
     case 'done':
       return practiceWords(saying, 'long');
+    case 'pacer':
+    case 'noPacer':
+    case 'rival':
+    case 'reminder':
+      return companyWords(saying, 'long');
   }
 };
 
@@ -128,6 +134,11 @@ const short = (saying: Saying): readonly Sentence[] => {
     case 'pen':
     case 'done':
       return practiceWords(saying, 'short');
+    case 'pacer':
+    case 'noPacer':
+    case 'rival':
+    case 'reminder':
+      return companyWords(saying, 'short');
   }
 };
 

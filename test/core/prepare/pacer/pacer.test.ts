@@ -6,7 +6,7 @@ import {
   type Pacer,
   type PacerRace,
   pacerHeading,
-} from '../../../../src/core/prepare/pacer/pacer.ts';
+} from '../../../../src/core/plan/pacer.ts';
 import { chanceOf } from '../../../../src/core/prepare/whatIf/random.ts';
 import { HALF_M } from '../plans.ts';
 

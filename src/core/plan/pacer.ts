@@ -1,10 +1,5 @@
-/** A pacer with a flag, as the race announces them. */
-export interface Pacer {
-  /** The time on the flag, seconds. */
-  readonly flagS: number;
-  /** The clock that they run by: most by the gun (common practice, no source; ask them in the pen). */
-  readonly by: 'gun' | 'own';
-}
+import type { Pacer, RacePlan } from './racePlan.ts';
+import { levelTimeS, type Schedule } from './schedule.ts';
 
 /** The press: level with the pacer now. */
 export interface LevelWithPacer {
@@ -95,3 +90,12 @@ export const pacerHeading = (press: LevelWithPacer, race: PacerRace, pacer: Pace
         : { s: pacerOwnS - pacer.flagS, sdS: pacerOwnSdS },
   };
 };
+
+/** Share of an even-effort time that lies before a place: the plan's schedule with its opening and push taken out. */
+export const evenShareAt =
+  (plan: RacePlan, schedule: Schedule) =>
+  (distanceM: number): number => {
+    const evenPaceS = plan.goalS / plan.distanceM;
+    const evenS = (m: number): number => schedule.timeAtS(m) + evenPaceS * m - levelTimeS(plan, m);
+    return evenS(distanceM) / evenS(plan.distanceM);
+  };

@@ -1,0 +1,54 @@
+import { useSignal } from '@preact/signals';
+import { useRef } from 'preact/hooks';
+
+interface Props {
+  readonly onFile: (file: File) => void;
+  readonly hasCourse: boolean;
+}
+
+/** A field to drop a file on; for hands without a mouse it is a button. */
+export const DropFile = ({ onFile, hasCourse }: Props) => {
+  const input = useRef<HTMLInputElement>(null);
+  const over = useSignal(false);
+  return (
+    <section
+      class="drop"
+      aria-label="Course file"
+      data-over={over.value}
+      onDragOver={(event) => {
+        event.preventDefault();
+        over.value = true;
+      }}
+      onDragLeave={() => {
+        over.value = false;
+      }}
+      onDrop={(event) => {
+        event.preventDefault();
+        over.value = false;
+        const file = event.dataTransfer?.files[0];
+        if (file) onFile(file);
+      }}
+    >
+      <button type="button" class={hasCourse ? '' : 'main-button'} onClick={() => input.current?.click()}>
+        {hasCourse ? 'Another file' : 'Open a course'}
+      </button>
+      <input
+        ref={input}
+        type="file"
+        accept=".gpx,.jsonl,application/gpx+xml"
+        hidden
+        aria-label="Course file"
+        onChange={(event) => {
+          const element = event.currentTarget;
+          const file = element.files?.[0];
+          if (file) onFile(file);
+          element.value = '';
+        }}
+      />
+      <p class="note">
+        Or drop it here. GPX with a track or a route; waypoints become stations. Or the log of a past run
+        (.jsonl).
+      </p>
+    </section>
+  );
+};

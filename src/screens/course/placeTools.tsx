@@ -1,0 +1,185 @@
+import { useSignal } from '@preact/signals';
+import type { RacePlan } from '../../core/plan/racePlan.ts';
+import { ITEMS, OFFERS, type Offer } from '../../core/plan/supplies.ts';
+import { metresPer } from '../../core/units/units.ts';
+import type { PlanModel } from '../../session/planModel.ts';
+import { distance, unitName } from '../format.ts';
+import { type PlacedThing, placedThings } from './placedThings.ts';
+
+interface Props {
+  readonly model: PlanModel;
+  readonly pickedM: number;
+  readonly passesM: readonly number[];
+  readonly onPick: (atM: number) => void;
+}
+
+const USUAL_OFFERS: readonly Offer[] = ['water'];
+
+/** What can be put at the place that was pointed to. */
+export const PlaceTools = ({ model, pickedM, passesM, onPick }: Props) => {
+  const plan = model.plan.value;
+  const mouthM = useSignal<number | null>(null);
+  const offers = useSignal(USUAL_OFFERS);
+  const atM = Math.round(pickedM);
+  const unitM = metresPer(plan.unit);
+  const nearest = Math.max(1, Math.round(atM / unitM));
+  const put = (change: (p: RacePlan) => RacePlan): void => model.change(change);
+  const inside = atM > 0 && atM < plan.distanceM;
+  return (
+    <>
+      <h2>
+        At <span class="figure">{distance(atM, plan.unit, 2)}</span> {unitName(plan.unit)}
+      </h2>
+      <p class="note">Point on the map or the profile, or move the slider; then put something there.</p>
+      {passesM.length > 1 && (
+        <p>
+          The course comes by here {passesM.length} times:{' '}
+          {passesM.map((m) => (
+            <button
+              key={m}
+              type="button"
+              class="small-button"
+              aria-pressed={m === pickedM}
+              onClick={() => onPick(m)}
+            >
+              {distance(m, plan.unit, 1)}
+            </button>
+          ))}
+        </p>
+      )}
+      <fieldset class="offers">
+        <legend class="unseen">The station offers</legend>
+        {OFFERS.map((offer) => (
+          <label key={offer}>
+            <input
+              type="checkbox"
+              checked={offers.value.includes(offer)}
+              onChange={() => {
+                offers.value = OFFERS.filter((o) =>
+                  o === offer ? !offers.value.includes(o) : offers.value.includes(o),
+                );
+              }}
+            />
+            {offer}
+          </label>
+        ))}
+      </fieldset>
+      <div class="buttons">
+        <button
+          type="button"
+          disabled={offers.value.length === 0}
+          onClick={() => put((p) => ({ ...p, stations: [...p.stations, { atM, offers: offers.value }] }))}
+        >
+          Station here
+        </button>
+        {ITEMS.slice(0, 1).map((item) => (
+          <button
+            key={item}
+            type="button"
+            onClick={() => put((p) => ({ ...p, fuel: [...p.fuel, { item, atM }] }))}
+          >
+            My {item} here
+          </button>
+        ))}
+        <button
+          type="button"
+          disabled={!inside}
+          onClick={() => put((p) => ({ ...p, checkpointsM: [...p.checkpointsM, atM] }))}
+        >
+          Checkpoint here
+        </button>
+        <button
+          type="button"
+          disabled={!inside}
+          onClick={() =>
+            put((p) => ({
+              ...p,
+              wrongBoards: [
+                ...(p.wrongBoards ?? []).filter((b) => b.saysM !== nearest * unitM),
+                { saysM: nearest * unitM, standsAtM: atM },
+              ],
+            }))
+          }
+        >
+          Board {nearest} stands here
+        </button>
+        <button
+          type="button"
+          disabled={!inside}
+          onClick={() =>
+            put((p) => ({
+              ...p,
+              wrongBoards: [
+                ...(p.wrongBoards ?? []).filter((b) => b.saysM !== nearest * unitM),
+                { saysM: nearest * unitM, standsAtM: null },
+              ],
+            }))
+          }
+        >
+          Do not trust board {nearest}
+        </button>
+        {mouthM.value === null ? (
+          <button
+            type="button"
+            onClick={() => {
+              mouthM.value = atM;
+            }}
+          >
+            Tunnel from here
+          </button>
+        ) : (
+          <button
+            type="button"
+            disabled={atM === mouthM.value}
+            onClick={() => {
+              const [fromM, toM] = [Math.min(atM, mouthM.value ?? atM), Math.max(atM, mouthM.value ?? atM)];
+              put((p) => ({ ...p, tunnels: [...(p.tunnels ?? []), { fromM, toM }] }));
+              mouthM.value = null;
+            }}
+          >
+            Tunnel from {distance(mouthM.value, plan.unit, 2)} to here
+          </button>
+        )}
+      </div>
+      <Things things={placedThings(plan)} model={model} onPick={onPick} unit={plan.unit} />
+    </>
+  );
+};
+
+const Things = ({
+  things,
+  model,
+  onPick,
+  unit,
+}: {
+  readonly things: readonly PlacedThing[];
+  readonly model: PlanModel;
+  readonly onPick: (atM: number) => void;
+  readonly unit: RacePlan['unit'];
+}) => (
+  <table class="plan-table">
+    <caption class="unseen">What lies on the way</caption>
+    <tbody>
+      {things.map((thing) => (
+        <tr key={thing.key}>
+          <th scope="row">
+            <button type="button" class="link-button figure" onClick={() => onPick(thing.atM)}>
+              {distance(thing.atM, unit, 2)}
+            </button>
+          </th>
+          <td>{thing.text}</td>
+          <td>
+            <button
+              type="button"
+              class="small-button"
+              aria-label={`Remove ${thing.text} at ${distance(thing.atM, unit, 2)}`}
+              onClick={() => model.change(thing.without)}
+            >
+              ×
+            </button>
+          </td>
+        </tr>
+      ))}
+    </tbody>
+  </table>
+);

@@ -1,0 +1,162 @@
+import type { CivilDate } from '../../core/prepare/day/civil.ts';
+import { addDays, WEEKDAYS } from '../../core/prepare/day/civil.ts';
+import { timeOfDayText } from '../../core/prepare/format.ts';
+import type { PlanModel } from '../../session/planModel.ts';
+import type { DaySheet } from '../../session/prepareDay.ts';
+import type { PrepareModel } from '../../session/prepareModel.ts';
+import type { Reminders } from '../../session/prepareReminders.ts';
+import { fileNameOf, saveFile } from '../parts/files.tsx';
+import { Cautions, Sources } from '../plan/fineprint.tsx';
+import { Steps } from '../plan/steps.tsx';
+import { DayForm } from './dayForm.tsx';
+
+interface Props {
+  readonly model: PrepareModel;
+  readonly plan: PlanModel;
+  readonly reminders: Reminders;
+}
+
+const awayText = (days: number | null): string => {
+  if (days === null) return '';
+  if (days === 0) return 'Today.';
+  if (days === 1) return 'Tomorrow.';
+  return days > 0 ? `In ${days} days.` : 'That day is over.';
+};
+
+export const DayScreen = ({ model, plan, reminders }: Props) => {
+  const sheet = model.day.value;
+  return (
+    <main class="day">
+      <Steps here="day" />
+      <header class="lead-in">
+        <h1>Race day</h1>
+        <p>From waking to the gun, by the clock. {awayText(sheet.daysAway)}</p>
+      </header>
+      <div class="plan-sides">
+        <section aria-label="What decides the day">
+          <DayForm model={model} plan={plan} />
+        </section>
+        <section class="sheet" aria-label="The day by the clock">
+          <ol class="clock-list">
+            {sheet.items.map((item) => (
+              <li key={item.kind} data-kind={item.kind}>
+                <span class="figure clock-time">
+                  {timeOfDayText(item.clockMin)}
+                  {item.clockMin < 0 && <span class="row-note"> evening before</span>}
+                </span>
+                <span>
+                  <strong>{item.title}</strong>
+                  <span class="note clock-why">{item.reason}</span>
+                </span>
+              </li>
+            ))}
+          </ol>
+          <div class="buttons">
+            <button
+              type="button"
+              disabled={sheet.date === null || sheet.items.length === 0}
+              onClick={() => {
+                const text = model.calendar();
+                if (text !== null)
+                  saveFile(fileNameOf(`${plan.plan.value.name} day`, 'ics'), 'text/calendar', text);
+              }}
+            >
+              Into the calendar (.ics)
+            </button>
+          </div>
+          {sheet.date === null && (
+            <p class="note">With the date of the race, the day goes into your calendar.</p>
+          )}
+          <Aloud reminders={reminders} sheet={sheet} />
+          <TaperList sheet={sheet} />
+          <Cautions
+            keys={[...sheet.items.flatMap((i) => i.cautions), ...(sheet.taper?.cautions ?? []), 'general']}
+          />
+          <Sources
+            sources={[...sheet.items.map((i) => i.source), ...(sheet.taper ? [sheet.taper.source] : [])]}
+          />
+        </section>
+      </div>
+    </main>
+  );
+};
+
+const Aloud = ({ reminders, sheet }: { reminders: Reminders; sheet: DaySheet }) => {
+  const state = reminders.state.value;
+  return (
+    <section aria-label="Said aloud">
+      <h2>Said aloud</h2>
+      <p>
+        On race day this page tells you each step, in the same voice as in the race, as long as it is open and
+        the screen is on. A phone puts pages to sleep: the calendar is the one that rings for certain.
+      </p>
+      <div class="buttons">
+        {state === 'off' ? (
+          <button type="button" disabled={sheet.items.length === 0} onClick={() => void reminders.begin()}>
+            Tell me each step
+          </button>
+        ) : (
+          <button type="button" onClick={reminders.end}>
+            Stop telling me
+          </button>
+        )}
+        <button type="button" disabled={sheet.items.length === 0} onClick={() => void reminders.rehearse()}>
+          Hear how it sounds
+        </button>
+      </div>
+      <p role="status" class="now-said">
+        {reminders.said.value}
+      </p>
+      {state === 'waiting' && reminders.next.value !== null && (
+        <p class="note">Next: {reminders.next.value}. Keep this page open.</p>
+      )}
+    </section>
+  );
+};
+
+const dayText = (race: CivilDate, offset: number): string => {
+  const { day, month } = addDays(race, offset);
+  return `${day}/${month}`;
+};
+
+const TaperList = ({ sheet }: { sheet: DaySheet }) => {
+  const { taper, date } = sheet;
+  if (taper === null || date === null)
+    return (
+      <section aria-label="The last two weeks">
+        <h2>The last two weeks</h2>
+        <p>
+          With the date, your usual week and its distance, the last two weeks stand here: less of it, as quick
+          as ever.
+        </p>
+      </section>
+    );
+  return (
+    <section aria-label="The last two weeks">
+      <h2>The last two weeks</h2>
+      <p>
+        Less running, as quick as ever: {Math.round(taper.cutPercent[0])} % less than your usual week, then{' '}
+        {Math.round(taper.cutPercent[1])} % less.
+      </p>
+      <table class="plan-table">
+        <tbody>
+          {taper.days.map((day) => (
+            <tr
+              key={day.dayOffset}
+              data-what={day.kind === 'race' ? 'finish' : 'board'}
+              data-rest={day.kind === 'rest'}
+            >
+              <th scope="row">
+                {WEEKDAYS[day.weekday].slice(0, 3)} {dayText(date, day.dayOffset)}
+              </th>
+              <td class="words">
+                <strong>{day.title}</strong>
+                {day.kind !== 'rest' && <span class="note clock-why">{day.detail}</span>}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+};

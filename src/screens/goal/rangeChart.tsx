@@ -1,0 +1,63 @@
+import { roughDurationText } from '../../core/prepare/format.ts';
+import type { Prediction } from '../../core/prepare/goal/predict.ts';
+import { span } from '../format.ts';
+import { useWidth } from '../parts/width.ts';
+
+const HEIGHT = 118;
+const SIDE = 44;
+const MIDDLE_Y = 58;
+
+/** The range as depth below a line: the longer the mark, the likelier; the goal hangs on it. */
+export const RangeChart = ({ prediction, goalS }: { prediction: Prediction; goalS: number }) => {
+  const [ref, width] = useWidth<HTMLElement>();
+  const { wide, likely, middleS } = prediction;
+  const from = Math.min(wide.quickS, goalS);
+  const to = Math.max(wide.slowS, goalS);
+  const room = (to - from) * 0.04 || 1;
+  const x = (s: number): number => SIDE + ((s - from + room) / (to - from + 2 * room)) * (width - 2 * SIDE);
+  const labels = [
+    [likely.quickS, 'quick'],
+    [likely.slowS, 'slow'],
+  ] as const;
+  return (
+    <figure class="chart" ref={ref}>
+      <figcaption>
+        Dark: half of runners with such results. Whole bar: four in five. Quicker is left.
+      </figcaption>
+      <svg
+        width={width}
+        height={HEIGHT}
+        role="img"
+        aria-label={`Likely ${roughDurationText(likely.quickS)} to ${roughDurationText(likely.slowS)}, middle ${roughDurationText(middleS)}; goal ${span(goalS)}`}
+      >
+        <rect
+          class="range-wide"
+          x={x(wide.quickS)}
+          y={MIDDLE_Y - 12}
+          width={x(wide.slowS) - x(wide.quickS)}
+          height="24"
+        />
+        <rect
+          class="range-likely"
+          x={x(likely.quickS)}
+          y={MIDDLE_Y - 12}
+          width={x(likely.slowS) - x(likely.quickS)}
+          height="24"
+        />
+        <path class="range-middle" d={`M${x(middleS)} ${MIDDLE_Y - 12}v24`} />
+        {labels.map(([s, name]) => (
+          <text key={name} class="tick" x={x(s)} y={MIDDLE_Y + 30} text-anchor="middle">
+            {roughDurationText(s)}
+          </text>
+        ))}
+        <text class="tick" x={x(middleS)} y={MIDDLE_Y + 48} text-anchor="middle">
+          middle {roughDurationText(middleS)}
+        </text>
+        <path class="range-goal" d={`M${x(goalS)} ${MIDDLE_Y - 26}V${MIDDLE_Y + 16}`} />
+        <text class="tick tick-down" x={x(goalS)} y={MIDDLE_Y - 34} text-anchor="middle">
+          goal {span(goalS)}
+        </text>
+      </svg>
+    </figure>
+  );
+};

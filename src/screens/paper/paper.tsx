@@ -1,0 +1,43 @@
+import type { PlanModel } from '../../session/planModel.ts';
+import type { PrepareModel } from '../../session/prepareModel.ts';
+import { Choice } from '../plan/field.tsx';
+import { Steps } from '../plan/steps.tsx';
+import { BandPage } from './bandPage.tsx';
+import { RacePage } from './racePage.tsx';
+
+export const PaperScreen = ({ model, plan }: { model: PrepareModel; plan: PlanModel }) => {
+  const { band, sheet, dateText } = model.paper.value;
+  return (
+    <main class="paper">
+      <div class="no-print">
+        <Steps here="paper" />
+        <header class="lead-in">
+          <h1>Paper</h1>
+          <p>
+            A wrist band and a race sheet, one A4 page each. Print both, or choose the page in the print
+            window. Print at 100 %, without the browser's own headers.
+          </p>
+        </header>
+        <div class="paper-tools">
+          <Choice
+            label="Boards"
+            name="paperUnit"
+            options={[
+              ['km', 'Kilometres'],
+              ['mile', 'Miles'],
+            ]}
+            value={plan.plan.value.unit}
+            onChange={(unit) => plan.change((p) => ({ ...p, unit }))}
+          />
+          <div class="buttons">
+            <button type="button" class="main-button" onClick={() => window.print()}>
+              Print
+            </button>
+          </div>
+        </div>
+      </div>
+      <BandPage band={band} second={plan.plan.value.secondGoal?.kind ?? null} />
+      <RacePage sheet={sheet} dateText={dateText} />
+    </main>
+  );
+};

@@ -1,0 +1,27 @@
+import { type CautionKey, cautionTexts } from '../../core/prepare/cautions.ts';
+import type { Source } from '../../core/prepare/source.ts';
+
+/** What to mind, in full: never folded away. */
+export const Cautions = ({ keys }: { keys: readonly CautionKey[] }) =>
+  keys.length === 0 ? null : (
+    <aside class="cautions" aria-label="To mind">
+      <h3>To mind</h3>
+      <ul>
+        {cautionTexts(keys).map((text) => (
+          <li key={text}>{text}</li>
+        ))}
+      </ul>
+    </aside>
+  );
+
+/** Where the figures come from. */
+export const Sources = ({ sources }: { sources: readonly Source[] }) => (
+  <details class="sources">
+    <summary>Where these figures come from</summary>
+    <ul>
+      {[...new Set(sources.map((s) => s.text))].map((text) => (
+        <li key={text}>{text}</li>
+      ))}
+    </ul>
+  </details>
+);

@@ -1,0 +1,42 @@
+import { roughDurationText } from '../../core/prepare/format.ts';
+import type { Tally } from '../../core/prepare/whatIf/whatIf.ts';
+import { span } from '../format.ts';
+import { useWidth } from '../parts/width.ts';
+
+const HEIGHT = 100;
+const SIDE = 44;
+const MIDDLE_Y = 52;
+
+/** Four in five finishes as a bar, the middle one as a stroke, the goal hanging over it. */
+export const FinishChart = ({ tally, goalS }: { tally: Tally; goalS: number }) => {
+  const [ref, width] = useWidth<HTMLElement>();
+  const { quick, middle, slow } = tally.finishS;
+  const from = Math.min(quick, goalS);
+  const to = Math.max(slow, goalS);
+  const room = (to - from) * 0.05 || 1;
+  const x = (s: number): number => SIDE + ((s - from + room) / (to - from + 2 * room)) * (width - 2 * SIDE);
+  return (
+    <figure class="chart" ref={ref}>
+      <figcaption>Four in five finishes; the stroke is the middle one</figcaption>
+      <svg
+        width={width}
+        height={HEIGHT}
+        role="img"
+        aria-label={`Finishes from ${roughDurationText(quick)} to ${roughDurationText(slow)}, middle ${roughDurationText(middle)}`}
+      >
+        <rect class="range-likely" x={x(quick)} y={MIDDLE_Y - 11} width={x(slow) - x(quick)} height="22" />
+        <path class="range-middle" d={`M${x(middle)} ${MIDDLE_Y - 11}v22`} />
+        <text class="tick" x={x(quick)} y={MIDDLE_Y + 30} text-anchor="middle">
+          {roughDurationText(quick)}
+        </text>
+        <text class="tick" x={x(slow)} y={MIDDLE_Y + 30} text-anchor="middle">
+          {roughDurationText(slow)}
+        </text>
+        <path class="range-goal" d={`M${x(goalS)} ${MIDDLE_Y - 22}V${MIDDLE_Y + 15}`} />
+        <text class="tick tick-down" x={x(goalS)} y={MIDDLE_Y - 28} text-anchor="middle">
+          goal {span(goalS)}
+        </text>
+      </svg>
+    </figure>
+  );
+};
