@@ -1,3 +1,4 @@
+import { rmSync } from 'node:fs';
 import { chromium } from 'playwright-core';
 import { build, preview } from 'vite';
 import type { TestProject } from 'vitest/node';
@@ -12,8 +13,8 @@ declare module 'vitest' {
   }
 }
 
-/** Apart from `dist`, so that a run of the tests does not change what `npm start` serves. */
-const OUT_DIR = 'node_modules/.soundline-browser-test';
+/** Apart from `dist`, so that a run of the tests does not change what `npm start` serves; and each run its own. */
+const OUT_DIR = `node_modules/.soundline-browser-test/${process.pid}`;
 
 /** One production build, one server and one browser for all browser tests. */
 export default async ({ provide }: TestProject): Promise<() => Promise<void>> => {
@@ -37,5 +38,6 @@ export default async ({ provide }: TestProject): Promise<() => Promise<void>> =>
   return async () => {
     await browser.close();
     await server.close();
+    rmSync(outDir, { recursive: true, force: true });
   };
 };
