@@ -1,10 +1,10 @@
 import type { Part, Tone, Utterance } from '../../core/cues/voicePort.ts';
 import { clipSpan, type Pack } from '../packs/pack.ts';
 
-/** One source node to be: which buffer, and which stretch of it, at which second of the context's time. */
+/** One source node to be: which buffer, which stretch of it, and how long after the begin of the call. */
 export interface ScoreNote {
   readonly buffer: AudioBuffer;
-  readonly whenS: number;
+  readonly offsetS: number;
   readonly fromS: number;
   readonly lengthS: number;
 }
@@ -18,20 +18,20 @@ export interface SoundStore {
   readonly tone: (tone: Tone) => AudioBuffer;
 }
 
-const noteOf = (store: SoundStore, part: Part, beginS: number): ScoreNote | null => {
-  const whenS = beginS + part.offsetS;
+const noteOf = (store: SoundStore, part: Part): ScoreNote | null => {
+  const { offsetS } = part;
   if ('tone' in part.sound) {
     const buffer = store.tone(part.sound.tone);
-    return { buffer, whenS, fromS: 0, lengthS: buffer.duration };
+    return { buffer, offsetS, fromS: 0, lengthS: buffer.duration };
   }
   const span = clipSpan(store.pack, part.sound.clip);
   if (span === null) return null;
-  return { buffer: store.sprite, whenS, fromS: span.startS + store.shiftS, lengthS: span.durationS };
+  return { buffer: store.sprite, offsetS, fromS: span.startS + store.shiftS, lengthS: span.durationS };
 };
 
-/** Everything that must be started for an utterance that begins at `beginS`; what the pack lacks is left out. */
-export const scoreOf = (store: SoundStore, utterance: Utterance, beginS: number): ScoreNote[] =>
-  utterance.parts.flatMap((part) => noteOf(store, part, beginS) ?? []);
+/** Everything that must be started for an utterance; what the pack lacks is left out. */
+export const scoreOf = (store: SoundStore, utterance: Utterance): ScoreNote[] =>
+  utterance.parts.flatMap((part) => noteOf(store, part) ?? []);
 
 /** Clips are cut with this much before their first sound, seconds. */
 const HEAD_S = 0.01;

@@ -127,16 +127,18 @@ export const createSpeaker = (pack: Pack, spriteUrl: string, time: PageTime): Sp
     if (output === null || sprite === null || state.value !== 'ready' || output.context.state !== 'running')
       return 'silent';
     const { context, gain } = output;
+    const store: SoundStore = { pack, sprite, shiftS, tone: toneAt(context.sampleRate) };
+    // All that takes time first: a tone may have to be rendered. Then the clock is read, and the sources are only set.
+    const notes = scoreOf(store, utterance).map((note) => {
+      const source = new AudioBufferSourceNode(context, { buffer: note.buffer });
+      source.connect(gain);
+      return { ...note, source };
+    });
     const clock = audioClockOf(context, time.nowMs);
     const beginS = Math.max(clock.contextTimeS(atPageMs), clock.nowS() + SOONEST_S, freeFromS);
     if (beginS > clock.contextTimeS(latestPageMs) + UNHEARD_S) return 'late';
-    const store: SoundStore = { pack, sprite, shiftS, tone: toneAt(context.sampleRate) };
-    const sources = scoreOf(store, utterance, beginS).map((note) => {
-      const source = new AudioBufferSourceNode(context, { buffer: note.buffer });
-      source.connect(gain);
-      source.start(note.whenS, note.fromS, note.lengthS);
-      return source;
-    });
+    for (const { source, offsetS, fromS, lengthS } of notes) source.start(beginS + offsetS, fromS, lengthS);
+    const sources = notes.map((note) => note.source);
     sounding = [...sounding.filter((call) => call.beginS > clock.nowS() - 60), { beginS, sources }];
     freeFromS = beginS + utterance.durationS;
     return 'scheduled';

@@ -46,27 +46,23 @@ describe('the score of an utterance', () => {
   const store: SoundStore = { pack, sprite, shiftS: 0.046, tone: () => tone };
 
   test('sets every part at its time from the begin, out of its place in the sprite', () => {
-    const notes = scoreOf(
-      store,
-      {
-        text: 'Two up.',
-        durationS: 1,
-        parts: [
-          { sound: { tone: 'marker' }, offsetS: 0 },
-          { sound: { clip: 'two' }, offsetS: 0.22 },
-          { sound: { clip: 'up' }, offsetS: 0.51 },
-        ],
-      },
-      7,
-    );
+    const notes = scoreOf(store, {
+      text: 'Two up.',
+      durationS: 1,
+      parts: [
+        { sound: { tone: 'marker' }, offsetS: 0 },
+        { sound: { clip: 'two' }, offsetS: 0.22 },
+        { sound: { clip: 'up' }, offsetS: 0.51 },
+      ],
+    });
     expect(notes.map((n) => n.buffer)).toEqual([tone, sprite, sprite]);
-    expect(notes.map((n) => n.whenS)).toEqual([7, 7.22, 7.51]);
+    expect(notes.map((n) => n.offsetS)).toEqual([0, 0.22, 0.51]);
     expect(notes.map((n) => Number(n.fromS.toFixed(6)))).toEqual([0, 0.546, 0.146]);
     expect(notes.map((n) => n.lengthS)).toEqual([0.1, 0.25, 0.25]);
   });
 
   test('leaves out what the pack lacks', () => {
     const parts = [{ sound: { clip: 'sideways' }, offsetS: 0 }];
-    expect(scoreOf(store, { text: 'Sideways.', durationS: 1, parts }, 0)).toEqual([]);
+    expect(scoreOf(store, { text: 'Sideways.', durationS: 1, parts })).toEqual([]);
   });
 });
