@@ -1,6 +1,9 @@
 import { render } from 'preact';
+import { measureLine } from './core/course/line.ts';
+import { parsePlanFile } from './core/plan/parseRacePlan.ts';
 import { demoCourse } from './demo/course.ts';
 import { DEMO_PEN_S, DEMO_SEED, demoDeadM, demoPlan, demoPresses, demoRunner } from './demo/race.ts';
+import { createLogStore } from './log/store.ts';
 import { App } from './screens/app.tsx';
 import { CourseScreen } from './screens/course/course.tsx';
 import { DayScreen } from './screens/day/day.tsx';
@@ -29,6 +32,7 @@ import { createPrepareModel } from './session/prepareModel.ts';
 import { createReminders } from './session/prepareReminders.ts';
 import { simulateInWorker } from './session/prepareSimulate.ts';
 import { createRehearseModel } from './session/rehearseModel.ts';
+import { createRunLead } from './session/runLead.ts';
 import { createRunModel } from './session/runModel.ts';
 import { createScreenLock, noSleepVideo } from './session/screenLock.ts';
 import { practiceTape } from './session/tape.ts';
@@ -37,6 +41,9 @@ import { pageTime } from './voice/device/pageTime.ts';
 import { createSpeaker } from './voice/device/speaker.ts';
 import { englishPack } from './voice/packs/english.ts';
 import { voiceOf } from './voice/utter.ts';
+
+/** What is told outside a run is told now or not at all. */
+const TELL_WITHIN_MS = 2000;
 
 const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no #page');
@@ -84,17 +91,38 @@ const rehearse = createRehearseModel({
 });
 
 const run = createRunModel({
-  configNow: () => ({ plan: plan.plan.value, course: plan.course.value, voice }),
+  planFileNow: plan.planFile,
+  readConfig: (planFile) => {
+    const got = parsePlanFile(planFile);
+    if (!got.ok) return null;
+    const { plan: read, course } = got.value;
+    return { plan: read, course: course && measureLine(course, read.distanceM), voice };
+  },
   speaker,
   buzz: createBuzz(pageTime.nowMs),
   lock: createScreenLock(navigator.wakeLock, noSleepVideo),
   geolocation: navigator.geolocation,
   time: pageTime,
   originMs: performance.timeOrigin,
+  wallMs: Date.now,
+  store: createLogStore(),
+  lead: createRunLead(navigator.locks),
+  // The file's name holds a hash of what is in it.
+  build: import.meta.url,
+  tell: (what) => {
+    const atMs = pageTime.nowMs();
+    speaker.say(voice.utter({ kind: 'notice', what, ahead: null }, 'long'), atMs, atMs + TELL_WITHIN_MS);
+  },
 });
 
 watchVisibility((visible) => {
   if (visible) run.seenAgain();
+  else run.hidden();
+});
+
+// A run that was cut off is more urgent than whatever the address says.
+void run.recover().then((found) => {
+  if (found) location.hash = '#/run';
 });
 
 render(

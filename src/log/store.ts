@@ -1,13 +1,12 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
 
-/** What a run began with; written once, never changed. Plan and points are JSON as their own readers take it. */
+/** What a run began with; written once, never changed. */
 export interface RunHead {
   /** Epoch ms on the run's own clock when it was made: its name, and the order of runs. */
   readonly id: number;
   readonly version: 1;
-  readonly plan: unknown;
-  /** The recorded course as it was given: latitude, longitude, elevation or null; null where there was none. */
-  readonly course: readonly (readonly [number, number, number | null])[] | null;
+  /** The plan as a plan file, with its course in it. */
+  readonly planFile: string;
 }
 
 /** Some lines of the log, in order, and both clocks at the instant of writing. */

@@ -1,12 +1,14 @@
 import { batch, type ReadonlySignal, signal } from '@preact/signals';
 import type { Call } from '../core/cues/call.ts';
-import type { EventName, Fix, Input } from '../core/estimate/input.ts';
+import type { NoticeName } from '../core/cues/notice.ts';
+import type { EventName, Fix } from '../core/estimate/input.ts';
 import type { RunConfig } from '../core/run/run.ts';
+import type { RunInput } from '../core/run/settings.ts';
 import type { FixWatch, FixWatchPorts, Reception } from '../sensors/geolocation.ts';
 import type { Ear, Heard } from '../voice/device/ear.ts';
 import type { PageTime } from '../voice/device/pageTime.ts';
 import { createRunCell, type RunCell, type RunView } from './runCell.ts';
-import type { RunClock } from './runClock.ts';
+import { createWallWatch, type RunClock } from './runClock.ts';
 
 /** `ready`: receiving, the clock not yet running. `over`: finished or stopped. */
 export type LivePhase = 'ready' | 'running' | 'over';
@@ -28,6 +30,11 @@ export interface LiveRun {
   /** What became of each call at the ear, by its id. */
   readonly heard: ReadonlyMap<number, Heard>;
   readonly press: (event: EventName) => void;
+  /** Only answers and the finish for a while; again, and the voice is back. */
+  readonly hush: () => void;
+  readonly notice: (what: NoticeName) => void;
+  /** The page goes out of sight: no fixes from here on. */
+  readonly hidden: () => void;
   /** The page is seen again after it was hidden. */
   readonly seenAgain: () => void;
   readonly close: () => void;
@@ -40,9 +47,15 @@ export interface LiveParts {
   readonly clock: RunClock;
   readonly time: PageTime;
   readonly watch: (ports: Omit<FixWatchPorts, 'geolocation'>) => FixWatch;
-  readonly record: (input: Input) => void;
+  readonly record: (input: RunInput) => void;
   /** The run is over and its last call is heard out. */
   readonly onOver: () => void;
+  /** Calls were decided, and are about to sound: what led to them must be safe by then. */
+  readonly onCalls?: (calls: readonly Call[]) => void;
+  /** The phone's clock, epoch ms; may be set by anybody. */
+  readonly wallMs?: () => number;
+  /** Brings the cell to where the run was when its page was closed. */
+  readonly refold?: (cell: RunCell) => void;
 }
 
 /**
@@ -52,10 +65,14 @@ export interface LiveParts {
 const TICK_MS = 100;
 /** After the finish the receiver stays on until the last words are said. */
 const AFTER_MS = 1500;
+const QUIET_MS = 10 * 60_000;
+/** The engine takes a run for abandoned after an hour without any input: where nothing comes, this does. */
+const SIGN_OF_LIFE_MS = 20 * 60_000;
 
 export const startLiveRun = (parts: LiveParts): LiveRun => {
   const { clock, time, ear } = parts;
   const cell = createRunCell(parts.config, parts.record);
+  parts.refold?.(cell);
   const phase = signal<LivePhase>('ready');
   const view = signal(cell.viewAt(clock.nowMs()));
   const reception = signal<Reception>('waiting');
@@ -64,6 +81,11 @@ export const startLiveRun = (parts: LiveParts): LiveRun => {
   let lastStated: { fix: Fix; atMs: number } | null = null;
   let quietFromMs = 0;
   let shown = '';
+  let hushedUntilMs = 0;
+  let outOfSight = false;
+  let lastInputMs = clock.nowMs();
+  const clocks = () => ({ engineMs: clock.nowMs(), wallMs: parts.wallMs?.() ?? clock.nowMs() });
+  const wall = createWallWatch(clocks());
 
   const sound = (call: Call): void => {
     const atMs = clock.pageMs(call.startMs);
@@ -72,7 +94,15 @@ export const startLiveRun = (parts: LiveParts): LiveRun => {
     quietFromMs = call.endMs;
   };
 
-  const take = (input: Input): void => cell.feed(input).forEach(sound);
+  const take = (input: RunInput): void => {
+    if (input.type !== 'clock') lastInputMs = input.atMs;
+    const calls = cell.feed(input);
+    if (calls.length === 0) return;
+    parts.onCalls?.(calls);
+    calls.forEach(sound);
+  };
+
+  const notice = (what: NoticeName): void => take({ type: 'notice', atMs: clock.nowMs(), what });
 
   /** Redraws on the second of the own clock, and at once when something happened. */
   const show = (nowMs: number, atOnce: boolean): void => {
@@ -90,8 +120,16 @@ export const startLiveRun = (parts: LiveParts): LiveRun => {
     });
   };
 
+  const lookAtWall = (): void => {
+    const change = wall(clocks(), outOfSight);
+    if (change.what === 'slept') clock.moveOn(change.byMs);
+    if (change.what === 'set' && phase.value === 'running') notice('clockSet');
+  };
+
   const tick = (): void => {
+    lookAtWall();
     const nowMs = clock.nowMs();
+    if (nowMs - lastInputMs > SIGN_OF_LIFE_MS) take({ type: 'setting', atMs: nowMs });
     take({ type: 'clock', atMs: nowMs });
     show(nowMs, false);
     const { phase: is } = view.value.phase;
@@ -110,6 +148,7 @@ export const startLiveRun = (parts: LiveParts): LiveRun => {
       take({ type: 'fix', atMs, fix });
     },
     onReception: (next) => {
+      if (next === 'denied' && phase.value === 'running') notice('refused');
       reception.value = next;
     },
   });
@@ -120,6 +159,8 @@ export const startLiveRun = (parts: LiveParts): LiveRun => {
     watch.stop();
     phase.value = 'over';
   };
+
+  show(clock.nowMs(), true);
 
   return {
     cell,
@@ -134,10 +175,27 @@ export const startLiveRun = (parts: LiveParts): LiveRun => {
       take({ type: 'event', atMs: nowMs, event });
       show(nowMs, true);
     },
+    hush: () => {
+      if (phase.value !== 'running') return;
+      const nowMs = clock.nowMs();
+      const quiet = nowMs >= hushedUntilMs;
+      hushedUntilMs = quiet ? nowMs + QUIET_MS : 0;
+      // Said while it may still be said.
+      if (quiet) notice('quiet');
+      take({ type: 'setting', atMs: nowMs, quietUntilMs: quiet ? hushedUntilMs : null });
+      if (!quiet) notice('talking');
+    },
+    notice: (what) => {
+      if (phase.value !== 'over') notice(what);
+    },
+    hidden: () => {
+      outOfSight = true;
+    },
     seenAgain: () => {
       if (phase.value === 'over') return;
-      watch.renew();
       tick();
+      outOfSight = false;
+      watch.renew();
     },
     close,
   };

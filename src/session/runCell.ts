@@ -1,9 +1,17 @@
-import { type ReadonlySignal, signal } from '@preact/signals';
+import { batch, type ReadonlySignal, signal } from '@preact/signals';
 import type { Call } from '../core/cues/call.ts';
 import type { Drift } from '../core/drift/drift.ts';
-import type { Input } from '../core/estimate/input.ts';
 import type { Progress } from '../core/estimate/progress.ts';
-import { beginRun, driftOf, type Phase, phaseOf, progressOf, type RunConfig } from '../core/run/run.ts';
+import {
+  beginRun,
+  driftOf,
+  type Phase,
+  phaseOf,
+  progressOf,
+  type Run,
+  type RunConfig,
+} from '../core/run/run.ts';
+import type { RunInput } from '../core/run/settings.ts';
 import { step } from '../core/run/step.ts';
 
 /** Where the run stands at one instant, for the screens: they format, they do not compute. */
@@ -29,8 +37,21 @@ export interface RunCell {
   readonly calls: ReadonlySignal<readonly Call[]>;
   readonly samples: ReadonlySignal<readonly DriftSample[]>;
   /** Records an input, then folds it, and returns the calls that it brought. */
-  readonly feed: (input: Input) => readonly Call[];
+  readonly feed: (input: RunInput) => readonly Call[];
   readonly viewAt: (atMs: number) => RunView;
+  /** Folds what is in the log already: nothing is recorded again, and what it called was called then. */
+  readonly refold: (past: readonly RunInput[]) => void;
+  /** Where the fold stands, as plain data: a cache of it. */
+  readonly folded: () => Folded;
+  /** Goes on from such a cache. */
+  readonly restore: (folded: Folded) => void;
+}
+
+/** A fold without what the config brings anyway. */
+export interface Folded {
+  readonly state: Omit<Run, 'config' | 'race' | 'setup'>;
+  readonly calls: readonly Call[];
+  readonly samples: readonly DriftSample[];
 }
 
 /** The drift's curve is drawn from about this many points, whatever the distance. */
@@ -49,7 +70,7 @@ const elapsedS = (phase: Phase, atMs: number): number | null => {
   }
 };
 
-export const createRunCell = (config: RunConfig, record: (input: Input) => void = () => {}): RunCell => {
+export const createRunCell = (config: RunConfig, record: (input: RunInput) => void = () => {}): RunCell => {
   let run = beginRun(config);
   const calls = signal<readonly Call[]>([]);
   const samples = signal<readonly DriftSample[]>([]);
@@ -76,8 +97,7 @@ export const createRunCell = (config: RunConfig, record: (input: Input) => void 
     ];
   };
 
-  const feed = (input: Input): readonly Call[] => {
-    record(input);
+  const fold = (input: RunInput): readonly Call[] => {
     const stepped = step(run, input);
     run = stepped.run;
     if (input.type === 'fix') sample(input.atMs);
@@ -85,5 +105,24 @@ export const createRunCell = (config: RunConfig, record: (input: Input) => void 
     return stepped.calls;
   };
 
-  return { config, calls, samples, feed, viewAt };
+  return {
+    config,
+    calls,
+    samples,
+    feed: (input) => {
+      record(input);
+      return fold(input);
+    },
+    viewAt,
+    refold: (past) => batch(() => past.forEach(fold)),
+    folded: () => {
+      const { config: _config, race: _race, setup: _setup, ...state } = run;
+      return { state, calls: calls.value, samples: samples.value };
+    },
+    restore: (folded) => {
+      run = { ...run, ...folded.state };
+      calls.value = folded.calls;
+      samples.value = folded.samples;
+    },
+  };
 };

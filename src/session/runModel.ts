@@ -1,77 +1,197 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { Call } from '../core/cues/call.ts';
-import type { Input } from '../core/estimate/input.ts';
+import type { NoticeName } from '../core/cues/notice.ts';
 import type { RunConfig } from '../core/run/run.ts';
-import { writeLogLine } from '../log/logLine.ts';
+import type { LogStore, RunHead } from '../log/store.ts';
+import type { Keeping } from '../log/storeRecorder.ts';
 import { type FixWatchPorts, watchFixes } from '../sensors/geolocation.ts';
 import type { PageTime } from '../voice/device/pageTime.ts';
 import type { Speaker } from '../voice/device/speaker.ts';
 import { type LiveRun, startLiveRun } from './liveRun.ts';
-import { runClockOf } from './runClock.ts';
+import { findUnfinished, type ReadConfig, refoldRun, type Unfinished } from './recovery.ts';
+import { originAfter, runClockOf } from './runClock.ts';
+import type { RunLead } from './runLead.ts';
+import { type RunRecord, startRecord } from './runRecord.ts';
 import type { ScreenLock } from './screenLock.ts';
+import { watchSound } from './soundGap.ts';
 
 export interface RunModel {
   readonly current: ReadonlySignal<LiveRun | null>;
   readonly lock: ScreenLock['state'];
   readonly sound: Speaker['state'];
+  /** Whether the device takes the log. */
+  readonly keeping: ReadonlySignal<Keeping>;
+  /** Another window leads a run. */
+  readonly elsewhere: ReadonlySignal<boolean>;
+  /** A run that was broken off so long ago that the runner is asked about it. */
+  readonly brokenOff: ReadonlySignal<Unfinished | null>;
   /** Switches on the receiver, the sound and the screen lock. To be called in a touch, after the reasons were read. */
   readonly prepare: () => Promise<void>;
+  /** Takes up a run whose page went away; true when there is one to show. To be called once, when the page opens. */
+  readonly recover: () => Promise<boolean>;
+  /** What the runner says to a run broken off. */
+  readonly goOn: () => Promise<void>;
+  readonly putAway: () => Promise<void>;
+  /** Wakes the sound, in a touch. */
+  readonly wake: () => Promise<unknown>;
   /** The log of the current run as text, one JSON object a line. */
   readonly logFile: () => string;
   /** Puts the run away. */
   readonly leave: () => void;
+  readonly hidden: () => void;
   readonly seenAgain: () => void;
 }
 
 export interface RunParts {
-  readonly configNow: () => RunConfig;
+  /** The plan as a plan file with its course; the run is made from it, and so is its recovery. */
+  readonly planFileNow: () => string;
+  readonly readConfig: ReadConfig;
   readonly speaker: Speaker;
   readonly buzz: (call: Call, atPageMs: number) => void;
   readonly lock: ScreenLock;
   readonly geolocation: FixWatchPorts['geolocation'];
   readonly time: PageTime;
   readonly originMs: number;
+  readonly wallMs: () => number;
+  readonly store: LogStore;
+  readonly lead: RunLead;
+  /** Names the build, so that no cache of another one is used. */
+  readonly build: string;
+  /** Says something outside a run. */
+  readonly tell: (what: NoticeName) => void;
 }
 
-export const createRunModel = (parts: RunParts): RunModel => {
-  const current = signal<LiveRun | null>(null);
-  let log: string[] = [];
+/** Within this a run goes on by itself; later the runner may have gone home. */
+const GO_ON_MS = 30 * 60_000;
 
-  const record = (input: Input): void => {
-    // The clock is told ten times a second and says nothing that the other lines do not.
-    if (input.type !== 'clock') log.push(writeLogLine(input));
+export const createRunModel = (parts: RunParts): RunModel => {
+  const { speaker, lock, time, store, wallMs } = parts;
+  const current = signal<LiveRun | null>(null);
+  const keeping = signal<Keeping>('stored');
+  const elsewhere = signal(false);
+  const brokenOff = signal<Unfinished | null>(null);
+  let record: RunRecord | null = null;
+  let stopSound = (): void => {};
+
+  const onKeeping = (next: Keeping): void => {
+    const before = keeping.value;
+    keeping.value = next;
+    if (next !== 'stored' && before === 'stored') current.value?.notice('notStored');
+    if (next === 'stored') current.value?.notice('storedAgain');
+  };
+
+  const end = (): void => {
+    stopSound();
+    record?.end();
+    lock.release();
+    parts.lead.give();
+  };
+
+  /** @param past  the run to go on with; null for a new one */
+  const start = (config: RunConfig, head: RunHead, past: Unfinished | null): void => {
+    const originMs = past === null ? parts.originMs : originAfter(past.last, wallMs(), time.nowMs());
+    const clock = runClockOf(time, originMs);
+    keeping.value = 'stored';
+    let run: LiveRun | null = null;
+    record = startRecord({
+      store,
+      head,
+      clocks: () => ({ engineMs: clock.nowMs(), wallMs: wallMs() }),
+      time,
+      build: parts.build,
+      foldedNow: () => run?.cell.folded() ?? null,
+      onKeeping,
+      past: past?.lines ?? [],
+      isNew: past === null,
+    });
+    const { add, called } = record;
+    run = startLiveRun({
+      config,
+      ear: speaker,
+      buzz: parts.buzz,
+      clock,
+      time,
+      watch: (ports) => watchFixes({ ...ports, geolocation: parts.geolocation }),
+      record: add,
+      onCalls: called,
+      onOver: end,
+      wallMs,
+      ...(past === null ? {} : { refold: (cell) => refoldRun(past, parts.build, cell) }),
+    });
+    current.value = run;
+    stopSound = watchSound(speaker.state, time, past !== null, run.notice);
+  };
+
+  const goOnWith = async (past: Unfinished): Promise<boolean> => {
+    const config = parts.readConfig(past.head.planFile);
+    if (config === null) return false;
+    elsewhere.value = !(await parts.lead.take());
+    if (elsewhere.value) return true;
+    brokenOff.value = null;
+    start(config, past.head, past);
+    void speaker.wake();
+    void lock.hold();
+    return true;
   };
 
   return {
     current,
-    lock: parts.lock.state,
-    sound: parts.speaker.state,
+    lock: lock.state,
+    sound: speaker.state,
+    keeping,
+    elsewhere,
+    brokenOff,
     prepare: async () => {
-      log = [];
       current.value?.close();
       // Both want the touch that this is called in, so neither waits for the other.
-      await Promise.all([parts.speaker.wake(), parts.lock.hold()]);
-      current.value = startLiveRun({
-        config: parts.configNow(),
-        ear: parts.speaker,
-        buzz: parts.buzz,
-        clock: runClockOf(parts.time, parts.originMs),
-        time: parts.time,
-        watch: (ports) => watchFixes({ ...ports, geolocation: parts.geolocation }),
-        record,
-        onOver: parts.lock.release,
-      });
+      const [, , leads] = await Promise.all([speaker.wake(), lock.hold(), parts.lead.take()]);
+      elsewhere.value = !leads;
+      const planFile = parts.planFileNow();
+      const config = parts.readConfig(planFile);
+      if (leads && config !== null)
+        start(config, { id: Math.round(parts.originMs + time.nowMs()), version: 1, planFile }, null);
+      else {
+        lock.release();
+        if (!leads) parts.tell('elsewhere');
+      }
     },
-    logFile: () => log.map((line) => `${line}\n`).join(''),
+    recover: async () => {
+      try {
+        const past = await findUnfinished(store, wallMs());
+        if (past === null) return false;
+        if (wallMs() - past.last.wallMs <= GO_ON_MS) return await goOnWith(past);
+        brokenOff.value = past;
+        return true;
+      } catch {
+        // No storage here: then there is nothing to take up.
+        return false;
+      }
+    },
+    goOn: async () => {
+      if (brokenOff.value !== null) await goOnWith(brokenOff.value);
+    },
+    putAway: async () => {
+      const past = brokenOff.value;
+      brokenOff.value = null;
+      if (past === null) return;
+      const { lines, last, head } = past;
+      await store.append({ run: head.id, lines: [], from: lines.length, ...last, over: true }, 'strict');
+    },
+    wake: speaker.wake,
+    logFile: () => (record?.lines() ?? []).map((line) => `${line}\n`).join(''),
     leave: () => {
       current.value?.close();
       current.value = null;
-      parts.speaker.hush();
-      parts.lock.release();
+      speaker.hush();
+      end();
+    },
+    hidden: () => {
+      current.value?.hidden();
+      record?.hidden();
     },
     seenAgain: () => {
       current.value?.seenAgain();
-      if (current.value !== null) void parts.lock.seenAgain();
+      if (current.value !== null) void lock.seenAgain();
     },
   };
 };

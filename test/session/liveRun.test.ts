@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import type { Fix, Input } from '../../src/core/estimate/input.ts';
 import { readRacePlan } from '../../src/core/plan/parseRacePlan.ts';
+import type { RunInput } from '../../src/core/run/settings.ts';
 import type { FixWatchPorts } from '../../src/sensors/geolocation.ts';
 import { startLiveRun } from '../../src/session/liveRun.ts';
 import { runClockOf } from '../../src/session/runClock.ts';
@@ -18,7 +19,7 @@ const ORIGIN_MS = (tape[0]?.atMs ?? 0) - 1000;
 const rig = () => {
   const time = pretendTime();
   const ear = pretendEar(time);
-  const recorded: Input[] = [];
+  const recorded: RunInput[] = [];
   let ports: Omit<FixWatchPorts, 'geolocation'> | null = null;
   const happened: string[] = [];
   const run = startLiveRun({
