@@ -5,7 +5,7 @@ import { callCount, talkS } from './jsonLines.ts';
 import type { Rehearsal } from './rehearse.ts';
 
 /** 6240 → 1:44:00; tenths where asked for. */
-const clock = (seconds: number, tenths = false): string => {
+export const clock = (seconds: number, tenths = false): string => {
   const unit = tenths ? 10 : 1;
   const whole = Math.round(Math.abs(seconds) * unit);
   const s = whole / unit;

@@ -4,6 +4,7 @@ import { voiceOf } from '../voice/utter.ts';
 import { callSheet } from './callSheet.ts';
 import { jsonLines } from './jsonLines.ts';
 import { HELP, readOptions } from './options.ts';
+import { practicePlanOf, rehearsePractice } from './practice.ts';
 import { rehearse } from './rehearse.ts';
 import { loadTape } from './tape.ts';
 
@@ -22,6 +23,9 @@ const output = (args: readonly string[]): Result<string, string> => {
   const options = readOptions(args);
   if (!options.ok) return options;
   if (options.value.help) return ok(HELP);
+  const practice = practicePlanOf(options.value);
+  if (!practice.ok) return practice;
+  if (practice.value !== null) return rehearsePractice(practice.value, options.value);
   const tape = loadTape(options.value);
   if (!tape.ok) return tape;
   const { plan, course, inputs, skipped, notes } = tape.value;

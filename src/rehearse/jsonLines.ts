@@ -1,24 +1,15 @@
+import type { Call } from '../core/cues/call.ts';
 import type { Outcome, Rehearsal } from './rehearse.ts';
 
 /** Milliseconds of seconds, millimetres of metres: finer is noise. */
-const rounded = (x: number): number => Math.round(x * 1000) / 1000;
+export const rounded = (x: number): number => Math.round(x * 1000) / 1000;
 const roundedOrNull = (x: number | null): number | null => (x === null ? null : rounded(x));
 
-const lineOf = (outcome: Outcome, zeroMs: number): object => {
-  const ownS = (atMs: number): number => rounded((atMs - zeroMs) / 1000);
-  if (outcome.type === 'trace') {
-    const { progress, drift } = outcome;
-    return {
-      type: 'trace',
-      tS: ownS(progress.atMs),
-      distanceM: rounded(progress.distanceM),
-      distanceSdM: rounded(progress.distanceSdM),
-      speedMps: rounded(progress.speedMps),
-      aheadS: roundedOrNull(drift?.aheadS ?? null),
-      aheadSdS: roundedOrNull(drift?.aheadSdS ?? null),
-    };
-  }
-  const { call } = outcome;
+const ownClockS = (atMs: number, zeroMs: number): number => rounded((atMs - zeroMs) / 1000);
+
+/** A call as a line. */
+export const cueLine = (call: Call, zeroMs: number): object => {
+  const ownS = (atMs: number): number => ownClockS(atMs, zeroMs);
   return {
     type: 'cue',
     kind: call.saying.kind,
@@ -31,6 +22,22 @@ const lineOf = (outcome: Outcome, zeroMs: number): object => {
     aheadSdS: roundedOrNull(call.aheadSdS),
     distanceM: roundedOrNull(call.distanceM),
   };
+};
+
+const lineOf = (outcome: Outcome, zeroMs: number): object => {
+  if (outcome.type === 'trace') {
+    const { progress, drift } = outcome;
+    return {
+      type: 'trace',
+      tS: ownClockS(progress.atMs, zeroMs),
+      distanceM: rounded(progress.distanceM),
+      distanceSdM: rounded(progress.distanceSdM),
+      speedMps: rounded(progress.speedMps),
+      aheadS: roundedOrNull(drift?.aheadS ?? null),
+      aheadSdS: roundedOrNull(drift?.aheadSdS ?? null),
+    };
+  }
+  return cueLine(outcome.call, zeroMs);
 };
 
 /** Seconds in which something sounds. */

@@ -17,7 +17,7 @@ time, and prints what the runner would have heard.
 
   npm run --silent rehearse -- [--plan FILE] [--fixes FILE] [--course FILE] [--json] [--trace] [--seed N]
 
-  --plan FILE    a race plan (JSON); left out: the built-in demo
+  --plan FILE    a race plan or a practice session (JSON); left out: the built-in demo
   --fixes FILE   a recorded run: a fix log (.jsonl) or a GPX 1.1 track with times; left out: a simulated run of the plan
   --course FILE  the course line (GPX 1.1); left out: the plan's own, else distance comes from the fixes alone
   --json         JSON lines instead of the call sheet

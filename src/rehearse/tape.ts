@@ -32,7 +32,7 @@ export interface Tape {
 type Recorded = Pick<Tape, 'inputs' | 'skipped'> & { readonly faults: readonly string[] };
 
 /** A recording is told by its first character, not by its name. */
-const readRecording = (text: string): Result<Recorded, DoorError> => {
+export const readRecording = (text: string): Result<Recorded, DoorError> => {
   if (!/^\s*</.test(text)) return parseFixLog(text);
   const gpx = parseGpx(text);
   return gpx.ok ? recordingOf(gpx.value) : gpx;

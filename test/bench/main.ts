@@ -7,6 +7,7 @@ import { printAccuracy } from './accuracy.ts';
 import { printCost } from './cost.ts';
 import { printGoals } from './goals.ts';
 import { printPacing } from './pacing.ts';
+import { printPractice } from './practice.ts';
 import { withTables } from './table.ts';
 
 const PAGE = 'DEVELOPERS.md';
@@ -17,6 +18,7 @@ const sections = {
   accuracy: () => printAccuracy(seeds(quick ? 1 : 3)),
   goals: () => printGoals(quick ? 15 : 50),
   pacing: () => printPacing(seeds(quick ? 4 : 12)),
+  practice: () => printPractice(seeds(quick ? 4 : 12)),
   cost: () => printCost(),
 };
 

@@ -1,0 +1,164 @@
+import type { Call } from '../core/cues/call.ts';
+import { parseAnyPlan } from '../core/plan/parsePracticePlan.ts';
+import type { PracticePlan } from '../core/plan/practicePlan.ts';
+import type { Going } from '../core/practice/going.ts';
+import { beginPractice, goingOf, practiceView } from '../core/practice/practice.ts';
+import { practiceFlush, practiceStep } from '../core/practice/step.ts';
+import type { RunInput } from '../core/run/settings.ts';
+import { ok, type Result } from '../core/units/result.ts';
+import { metresPer } from '../core/units/units.ts';
+import { SESSION_STEADY, simulateSession } from '../sensors/simulatedPractice.ts';
+import { OPEN_SKY } from '../sensors/simulatedReceiver.ts';
+import { englishPack } from '../voice/packs/english.ts';
+import { voiceOf } from '../voice/utter.ts';
+import { clock } from './callSheet.ts';
+import { MAX_PLAN_BYTES, MAX_RECORDING_BYTES, readThrough } from './files.ts';
+import { cueLine, rounded } from './jsonLines.ts';
+import type { Options } from './options.ts';
+import { readRecording } from './tape.ts';
+
+const PEN_S = 10;
+const SEED = 1;
+
+/** The plan file as a session; null where it is none, or no file is named. */
+export const practicePlanOf = (options: Options): Result<PracticePlan | null, string> => {
+  if (options.plan === null) return ok(null);
+  const got = readThrough(options.plan, MAX_PLAN_BYTES, parseAnyPlan);
+  if (!got.ok) return got;
+  return ok(got.value.kind === 'practice' ? got.value.plan : null);
+};
+
+interface Trace {
+  readonly atMs: number;
+  readonly going: Going | null;
+  readonly ahead: { readonly aheadS: number; readonly sdS: number } | null;
+}
+
+type Outcome = { readonly call: Call } | { readonly trace: Trace };
+
+const sheet = (
+  plan: PracticePlan,
+  outcomes: readonly Outcome[],
+  zeroMs: number,
+  notes: readonly string[],
+  end: End,
+): string => {
+  const rows = outcomes.flatMap((o) =>
+    'trace' in o
+      ? []
+      : [
+          [
+            clock((o.call.startMs - zeroMs) / 1000, true).padStart(10),
+            clock((o.call.endMs - zeroMs) / 1000, true).padStart(10),
+            o.call.saying.kind.padEnd(10),
+            o.call.utterance.text === '' ? '(tone)' : o.call.utterance.text,
+          ].join('  '),
+        ],
+  );
+  const km = (end.distanceM / metresPer(plan.unit)).toFixed(2);
+  return `${[
+    plan.name,
+    `${plan.legs.length} legs`,
+    ...notes,
+    '',
+    `${'sound from'.padStart(10)}  ${'to'.padStart(10)}  ${'kind'.padEnd(10)}  words`,
+    ...rows,
+    '',
+    end.finishS === null ? 'not done to the end' : `done: ${clock(end.finishS, true)}`,
+    `way: ${km} ${plan.unit}`,
+    `calls: ${rows.length}`,
+    `fixes: ${end.fixes}${end.skipped > 0 ? `, ${end.skipped} left out` : ''}`,
+  ].join('\n')}\n`;
+};
+
+interface End {
+  readonly finishS: number | null;
+  readonly distanceM: number;
+  readonly fixes: number;
+  readonly skipped: number;
+}
+
+const json = (outcomes: readonly Outcome[], zeroMs: number, end: End): string => {
+  const lines = outcomes.map((o) =>
+    'call' in o
+      ? cueLine(o.call, zeroMs)
+      : {
+          type: 'trace',
+          tS: rounded((o.trace.atMs - zeroMs) / 1000),
+          distanceM: rounded(o.trace.going?.distanceM ?? 0),
+          distanceSdM: rounded(o.trace.going?.distanceSdM ?? 0),
+          speedMps: rounded(o.trace.going?.speedMps ?? 0),
+          aheadS: o.trace.ahead && rounded(o.trace.ahead.aheadS),
+          aheadSdS: o.trace.ahead && rounded(o.trace.ahead.sdS),
+        },
+  );
+  const calls = outcomes.flatMap((o) => ('call' in o ? [o.call] : []));
+  const talkS = rounded(calls.reduce((sum, c) => sum + (c.endMs - c.startMs) / 1000, 0));
+  const { finishS, distanceM, fixes, skipped } = end;
+  const last = {
+    type: 'end',
+    finishS: finishS === null ? null : rounded(finishS),
+    distanceM: rounded(distanceM),
+    cues: calls.length,
+    talkS,
+    fixes,
+    skipped,
+  };
+  return [...lines, last].map((line) => `${JSON.stringify(line)}\n`).join('');
+};
+
+interface Session {
+  readonly inputs: readonly RunInput[];
+  readonly skipped: number;
+  readonly notes: readonly string[];
+}
+
+const loadSession = (plan: PracticePlan, options: Options): Result<Session, string> => {
+  // A session runs to and fro: a line that is run once says nothing about it.
+  const unused = options.course === null ? [] : ['the course is not used in a practice session'];
+  if (options.fixes === null) {
+    const seed = options.seed ?? SEED;
+    const sim = simulateSession({
+      plan,
+      runner: SESSION_STEADY,
+      receiver: OPEN_SKY,
+      penS: PEN_S,
+      seed,
+      podShare: null,
+    });
+    return ok({ inputs: sim.inputs, skipped: 0, notes: [...unused, `a simulated session, seed ${seed}`] });
+  }
+  const got = readThrough(options.fixes, MAX_RECORDING_BYTES, readRecording);
+  if (!got.ok) return got;
+  const { inputs, skipped, faults } = got.value;
+  return ok({ inputs, skipped, notes: [...unused, ...faults.map((f) => `left out: ${f}`)] });
+};
+
+/** A session rehearsed: the call sheet or JSON lines, or why not. */
+export const rehearsePractice = (plan: PracticePlan, options: Options): Result<string, string> => {
+  const loaded = loadSession(plan, options);
+  if (!loaded.ok) return loaded;
+  const { inputs, skipped, notes } = loaded.value;
+  let practice = beginPractice({ plan, course: null, voice: voiceOf(englishPack) });
+  const outcomes: Outcome[] = [];
+  for (const input of inputs) {
+    const next = practiceStep(practice, input);
+    practice = next.practice;
+    for (const call of next.calls) outcomes.push({ call });
+    if (options.json && options.trace && input.type === 'fix') {
+      const { going, ahead } = practiceView(practice, practice.atMs);
+      outcomes.push({ trace: { atMs: practice.atMs, going, ahead } });
+    }
+  }
+  for (const call of practiceFlush(practice).calls) outcomes.push({ call });
+  const { startMs, endMs, results } = practice;
+  const zeroMs = startMs ?? inputs[0]?.atMs ?? 0;
+  const isDone = endMs !== null && results.length === plan.legs.length;
+  const end: End = {
+    finishS: isDone ? (endMs - zeroMs) / 1000 : null,
+    distanceM: goingOf(practice, practice.atMs)?.distanceM ?? 0,
+    fixes: inputs.filter((i) => i.type === 'fix').length,
+    skipped: skipped + practice.estimate.skipped,
+  };
+  return ok(options.json ? json(outcomes, zeroMs, end) : sheet(plan, outcomes, zeroMs, notes, end));
+};
