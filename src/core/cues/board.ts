@@ -1,3 +1,4 @@
+import { metresPer } from '../units/units.ts';
 import { crossingMs, crossingSdS } from './crossing.ts';
 import type { Moment } from './moment.ts';
 import { LOOK_AHEAD_MS } from './scheduler.ts';
@@ -21,8 +22,8 @@ const AT_BOARD_M = 1;
 const waitMs = (moment: Moment, atM: number): number => {
   const { race, press } = moment;
   if (!race.byPresses || press === null || press.boardM >= atM) return 0;
-  const unitM = race.boards[0]?.atM ?? Number.POSITIVE_INFINITY;
-  const isBoard = Math.abs(atM - Math.round(atM / unitM) * unitM) <= AT_BOARD_M;
+  const unitM = metresPer(race.plan.unit);
+  const isBoard = race.boards.some((b) => Math.abs(b.atM - atM) <= AT_BOARD_M);
   const sdS = crossingSdS(moment);
   if (!isBoard || atM - press.boardM > BOARDS_BACK * unitM || sdS < PRESSED_SD_S) return 0;
   return 1000 * Math.min(WAIT_MOST_S, Math.max(WAIT_LEAST_S, WAIT_Z * sdS));

@@ -4,6 +4,7 @@ import { boardsM } from '../plan/splits.ts';
 
 /** A kilometre or mile board on the course. */
 export interface Board {
+  /** Where it stands. */
   readonly atM: number;
   readonly count: number;
   /** A call of its own stands here that says as much: the board is passed in silence. */
@@ -26,6 +27,17 @@ export interface Race {
 /** Nearer than this a board and another call are one place: about a dozen seconds of running. */
 const SAME_PLACE_M = 50;
 
+const isSamePlace = (aM: number, bM: number): boolean => Math.abs(aM - bM) <= SAME_PLACE_M;
+
+/** A board that says this within a metre is meant. */
+const SAYS_M = 1;
+
+/** Where a board stands on the day: where it says, unless the plan knows better; null where nobody knows. */
+const standsAtM = (plan: RacePlan, saysM: number): number | null => {
+  const wrong = plan.wrongBoards?.find((b) => Math.abs(b.saysM - saysM) < SAYS_M);
+  return wrong === undefined ? saysM : wrong.standsAtM;
+};
+
 const ascending = <T extends { readonly atM: number }>(places: readonly T[]): T[] =>
   [...places].sort((a, b) => a.atM - b.atM);
 
@@ -36,11 +48,12 @@ export const raceOf = (plan: RacePlan, schedule: Schedule, hasLine: boolean): Ra
   return {
     plan,
     schedule,
-    boards: boardsM(plan).map((atM, i) => ({
-      atM,
-      count: i + 1,
-      taken: others.some((other) => Math.abs(other - atM) <= SAME_PLACE_M),
-    })),
+    boards: boardsM(plan)
+      .flatMap((saysM, i) => {
+        const atM = standsAtM(plan, saysM);
+        return atM === null ? [] : [{ atM, count: i + 1, taken: others.some((m) => isSamePlace(m, atM)) }];
+      })
+      .sort((a, b) => a.atM - b.atM),
     stations: ascending(plan.stations.filter((s) => s.offers.length > 0)),
     fuel: ascending(plan.fuel),
     totalS: schedule.timeAtS(plan.distanceM),

@@ -1,12 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { type LevelWithPacer, type PacerRace, pacerHeading } from '../../../../src/core/plan/pacer.ts';
+import type { Pacer } from '../../../../src/core/plan/racePlan.ts';
 import { pacerAdvice } from '../../../../src/core/prepare/pacer/advice.ts';
-import {
-  type LevelWithPacer,
-  type Pacer,
-  type PacerRace,
-  pacerHeading,
-} from '../../../../src/core/plan/pacer.ts';
 import { chanceOf } from '../../../../src/core/prepare/whatIf/random.ts';
 import { HALF_M } from '../plans.ts';
 
