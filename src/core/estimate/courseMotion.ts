@@ -23,9 +23,14 @@ import { predict } from './kalman.ts';
 import type { Air } from './receiver.ts';
 import * as runner from './runner.ts';
 
-/** Moves the belief on by dtS seconds, in place. */
-export const advance = (g: Gaussian, line: CourseLine, air: Air, dtS: number): void => {
+/**
+ * Moves the belief on by dtS seconds, in place.
+ * @param restlessVar variance of speed that comes in on top of the usual waver over the step
+ */
+export const advance = (g: Gaussian, line: CourseLine, air: Air, dtS: number, restlessVar: number): void => {
   if (!(dtS > 0)) return;
+  // Half of the change before the step and half after it: on average a change happens in the middle.
+  g.P[WAVER * N + WAVER] = cov(g, WAVER, WAVER) + restlessVar / 2;
   const waver = Math.exp(-dtS / runner.WAVER_TAU_S);
   const slow = Math.exp(-dtS / air.slowTauS);
   const quick = Math.exp(-dtS / air.quickTauS);
@@ -47,7 +52,7 @@ export const advance = (g: Gaussian, line: CourseLine, air: Air, dtS: number): v
   const q = new Float64Array(N);
   q[S] = (qWaver * dtS * dtS) / 3;
   q[BASE] = runner.BASE_WALK_MPS_PER_SQRT_S ** 2 * dtS;
-  q[WAVER] = qWaver;
+  q[WAVER] = qWaver + restlessVar / 2;
   q[SLOW_E] = qSlow;
   q[SLOW_N] = qSlow;
   q[QUICK_E] = qQuick;

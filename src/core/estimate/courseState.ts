@@ -68,9 +68,13 @@ export const forget = (g: Gaussian, i: number): void => {
   g.x[i] = 0;
 };
 
-/** Widens the belief about the speed when the runner has plainly changed it (a stop, a station, a sprint). */
+/**
+ * Widens the belief about the speed when the runner has plainly changed it (a stop, a station, a sprint), in place. Most
+ * of a change may last: a waver would be taken back within a minute.
+ */
 export const loosenSpeed = (g: Gaussian, byMps: number): void => {
-  g.P[WAVER * N + WAVER] = cov(g, WAVER, WAVER) + byMps ** 2;
+  g.P[BASE * N + BASE] = cov(g, BASE, BASE) + byMps ** 2;
+  g.P[WAVER * N + WAVER] = cov(g, WAVER, WAVER) + (byMps / 2) ** 2;
 };
 
 /** Widens the belief about place and receiver error when readings have long disagreed with it. */

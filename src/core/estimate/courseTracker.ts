@@ -8,12 +8,14 @@ import { copyOf } from './kalman.ts';
 import type { PlaneFix } from './planeFix.ts';
 import type { ReceiverPrior } from './receiver.ts';
 import * as receiver from './receiver.ts';
-import { ASIDE_SD_M } from './runner.ts';
+import { ASIDE_SD_M, getawayVar } from './runner.ts';
 
 /** The filter with what it has learned of the receiver so far. */
 export interface CourseTrack {
   readonly g: Gaussian;
   readonly timeMs: number;
+  /** When the runner crossed the start line. */
+  readonly startMs: number;
   /** Corners of the line gone round so far. */
   readonly passed: number;
   /** Running mean square of how far across the line fixes fall, m². */
@@ -23,6 +25,8 @@ export interface CourseTrack {
   readonly doppler: Doppler;
   /** For how long positions have disagreed with the belief. */
   readonly refusedS: number;
+  /** The first of the readings refused in a row; null while readings are used. */
+  readonly firstRefused: PlaneFix | null;
   /** Log of how well the latest fix fitted, bounded below: to weigh rival tracks by. */
   readonly fit: number;
 }
@@ -35,6 +39,19 @@ const MEMORY_S = 500;
 const GATE2 = 18;
 /** Bursts last 10 to 40 s; readings that disagree for longer are right and the belief is wrong. */
 const PATIENCE_S = 40;
+/** A change of speed is noticed so late. */
+const UNNOTICED_S = 1.5;
+/** So long must refused readings go another speed than believed, and by so much, to be the runner's doing. */
+const OTHER_SPEED_S = 4;
+const OTHER_SPEED_MPS = 1.3;
+/** A runner who stops or starts changes by no more than this at once. */
+const CHANGE_MPS = 4;
+
+/** How fast readings have gone since a first one, as the crow flies. */
+const speedSince = (first: PlaneFix, fix: PlaneFix): number =>
+  Math.hypot(fix.eastM - first.eastM, fix.northM - first.northM) /
+  Math.max(0.001, (fix.timeMs - first.timeMs) / 1000);
+
 /** A fix that does not fit counts against a rival no more than this, however far out it is. */
 const WORST_FIT = -14;
 
@@ -56,25 +73,32 @@ export const beginTrack = (
 ): CourseTrack => ({
   g: course.firstBelief(receiver.airOf(prior.slowSdM), prior, distanceM, sdM, line.endSdM),
   timeMs,
+  startMs: timeMs,
   passed: 0,
   acrossM2: prior.slowSdM ** 2 + ASIDE_SD_M ** 2,
   evidenceS: PRIOR_S,
   doppler: firstDoppler,
   refusedS: 0,
+  firstRefused: null,
   fit: 0,
 });
 
 /** The belief at a later time, by prediction alone. */
 export const predictTrack = (line: CourseLine, t: CourseTrack, timeMs: number): Gaussian => {
   const g = copyOf(t.g);
-  motion.advance(g, line, airNow(t), (timeMs - t.timeMs) / 1000);
+  const dtS = (timeMs - t.timeMs) / 1000;
+  motion.advance(g, line, airNow(t), dtS, getawayVar((timeMs - t.startMs) / 1000, dtS));
   return g;
 };
 
 const takeSpeed = (g: Gaussian, doppler: Doppler, speedMps: number): Doppler => {
   const { innovation, variance } = readings.fitSpeed(g, speedMps);
   const judged = judgeSpeed(doppler, innovation, variance);
-  if (judged.verdict === 'changed') course.loosenSpeed(g, Math.abs(innovation));
+  if (judged.verdict === 'changed') {
+    course.loosenSpeed(g, Math.abs(innovation));
+    // For a second or two the runner went at the new speed and the belief at the old one.
+    course.loosenPlace(g, Math.abs(innovation) * UNNOTICED_S, 0);
+  }
   if (judged.verdict !== 'refuse') readings.takeSpeed(g, speedMps, Math.sqrt(doppler.variance));
   return judged.doppler;
 };
@@ -90,7 +114,14 @@ export const takeFix = (
   const passed = motion.roundCorners(g, line, t.passed);
   const doppler = fix.speedMps === null ? t.doppler : takeSpeed(g, t.doppler, fix.speedMps);
   const fit = readings.fitPosition(g, line, fix.eastM, fix.northM, fix.extraSdM);
-  const base = { g, timeMs: fix.timeMs, passed, doppler, fit: Math.max(WORST_FIT, fit.logLikelihood) };
+  const base = {
+    g,
+    timeMs: fix.timeMs,
+    startMs: t.startMs,
+    passed,
+    doppler,
+    fit: Math.max(WORST_FIT, fit.logLikelihood),
+  };
   const evidenceS = Math.min(MEMORY_S, t.evidenceS + dtS);
   const across = readings.acrossM(g, line, fix.eastM, fix.northM);
   const bound = 3 * Math.sqrt(t.acrossM2);
@@ -98,10 +129,18 @@ export const takeFix = (
   const acrossM2 = t.acrossM2 + Math.min(1, dtS / evidenceS) * (seen - t.acrossM2);
   if (fit.distance2 > GATE2) {
     const refusedS = t.refusedS + dtS;
-    if (refusedS < PATIENCE_S) return { track: { ...base, acrossM2, evidenceS, refusedS }, used: false };
+    const first = t.firstRefused ?? fix;
     const away = Math.hypot(fit.innovationEastM, fit.innovationNorthM);
-    course.loosenPlace(g, away, away);
+    const seenS = (fix.timeMs - first.timeMs) / 1000;
+    const otherMps = Math.abs(speedSince(first, fix) - course.speedOf(g));
+    if (fix.speedMps === null && seenS >= OTHER_SPEED_S && otherMps > OTHER_SPEED_MPS) {
+      // A receiver that errs goes along with the runner; these readings stand, or run away: so does the runner.
+      course.loosenSpeed(g, Math.min(otherMps, CHANGE_MPS));
+      course.loosenPlace(g, away, 0);
+    } else if (refusedS < PATIENCE_S) {
+      return { track: { ...base, acrossM2, evidenceS, refusedS, firstRefused: first }, used: false };
+    } else course.loosenPlace(g, away, away);
   }
   readings.takePosition(g, line, fix.eastM, fix.northM, fix.extraSdM);
-  return { track: { ...base, acrossM2, evidenceS, refusedS: 0 }, used: true };
+  return { track: { ...base, acrossM2, evidenceS, refusedS: 0, firstRefused: null }, used: true };
 };

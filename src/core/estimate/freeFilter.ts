@@ -63,8 +63,9 @@ export const firstBelief = (
 export const speedOf = (g: Gaussian): number => at(g, BASE) + at(g, WAVER);
 
 /** Moves the belief on, in place. */
-export const advance = (g: Gaussian, dtS: number): void => {
+export const advance = (g: Gaussian, dtS: number, restlessVar = 0): void => {
   if (!(dtS > 0)) return;
+  g.P[WAVER * N + WAVER] = (g.P[WAVER * N + WAVER] as number) + restlessVar / 2;
   const v = speedOf(g);
   const heading = at(g, HEADING);
   const sin = Math.sin(heading);
@@ -92,7 +93,7 @@ export const advance = (g: Gaussian, dtS: number): void => {
   q[NORTH] = PLACE_WALK_M2_PER_S * dtS;
   q[HEADING] = TURN_RAD_PER_SQRT_S ** 2 * dtS * Math.min(1, Math.max(0.1, v / 3));
   q[BASE] = runner.BASE_WALK_MPS_PER_SQRT_S ** 2 * dtS;
-  q[WAVER] = qWaver;
+  q[WAVER] = qWaver + restlessVar / 2;
   q[S] = (qWaver * dtS * dtS) / 3;
   predict(g, Float64Array.of(1, 1, 1, 1, waver, 1, 1, 1), couplings, q);
   // The step itself is not linear in the heading: the mean moves along it.
@@ -166,7 +167,8 @@ export const takeDistance = (g: Gaussian, distanceM: number, sdM: number): void 
 };
 
 export const loosenSpeed = (g: Gaussian, byMps: number): void => {
-  g.P[WAVER * N + WAVER] = (g.P[WAVER * N + WAVER] as number) + byMps ** 2;
+  g.P[BASE * N + BASE] = (g.P[BASE * N + BASE] as number) + byMps ** 2;
+  g.P[WAVER * N + WAVER] = (g.P[WAVER * N + WAVER] as number) + (byMps / 2) ** 2;
 };
 
 /** A corner: the heading may be anything near what the readings say. */

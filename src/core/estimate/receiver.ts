@@ -42,9 +42,9 @@ export interface ReceiverPrior {
 }
 
 export const USUAL_RECEIVER: ReceiverPrior = {
-  slowSdM: 3,
-  lagS: 0.5,
-  lagSdS: 0.35,
+  slowSdM: 2.8,
+  lagS: 0.6,
+  lagSdS: 0.45,
   stayingSdM: 1.5,
   speedScaleSd: 0.003,
 };

@@ -12,6 +12,17 @@ export const FIRST_SPEED_MPS = 3.6;
 export const FIRST_SPEED_SD_MPS = 0.9;
 /** Getting away from the line: the first seconds are anything between a shuffle and a sprint. */
 export const GETAWAY_SD_MPS = 1.2;
+/** Speed changes that fast while getting away, m/s in the root of a second, fading with GETAWAY_TAU_S. */
+const GETAWAY_KICK = 1.2;
+const GETAWAY_TAU_S = 6;
+const GETAWAY_OVER_S = 40;
+
+/** Variance that a step of dtS adds to the speed, sinceStartS after the start line: running up to speed. */
+export const getawayVar = (sinceStartS: number, dtS: number): number =>
+  sinceStartS > GETAWAY_OVER_S
+    ? 0
+    : GETAWAY_KICK ** 2 * dtS * Math.exp(-Math.max(0, sinceStartS) / GETAWAY_TAU_S);
+
 /** Away from the middle of the runner's line across the road: runners weave; roads are 5 to 10 m wide. */
 export const ASIDE_SD_M = 1.5;
 export const ASIDE_TAU_S = 25;
