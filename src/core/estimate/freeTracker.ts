@@ -55,8 +55,11 @@ const STEP_LEARN = 0.1;
 const STEP_NOISE_M = 0.8;
 /** The noise of one way is taken back by the next: added up, little of it is left. */
 const STEPS_CORRELATE = 0.2;
+/** Longer than this, and than three usual steps, nothing was seen: a tunnel, or a recorder that paused. */
 const LONG_GAP_S = 8;
-const BEND_SHARE = 0.3;
+/** Who comes out nearer than this share of what the legs could go has stood still. */
+const PAUSED_SHARE = 0.35;
+const GAP_SD_SHARE = 0.08;
 /** A corner shows itself within so many seconds. */
 const CORNER_S = 5;
 
@@ -108,9 +111,28 @@ export const takeFreeFix = (
   const before: Recent = { g: t.g, timeMs: t.timeMs, fix, doppler: t.doppler };
   const recent = [...t.recent, before].filter((r) => fix.timeMs - r.timeMs <= CORNER_S * 1000);
   const usualStepS = t.usualStepS + STEP_LEARN * (Math.min(dtS, 2 * SPARSE_S) - t.usualStepS);
+  if (dtS > LONG_GAP_S && dtS > 3 * usualStepS)
+    return { track: { ...gapStep(t, fix, dtS), usualStepS }, used: true };
   if ((dtS > SPARSE_S || usualStepS > SPARSE_ON_AVERAGE_S) && fix.speedMps === null)
     return { track: { ...sparseStep(t, fix, dtS), usualStepS }, used: true };
   const { g, doppler } = oneFix(t.g, t.timeMs, t.doppler, fix, false);
+  if (fix.speedMps !== null) {
+    // Places would only shorten the way by what they cut at corners and by their noise: speed is the better odometer.
+    filter.moveTo(g, fix.eastM, fix.northM);
+    return {
+      track: {
+        stage: 'running',
+        g,
+        timeMs: fix.timeMs,
+        doppler,
+        refusedS: 0,
+        last: fix,
+        usualStepS,
+        recent: [],
+      },
+      used: true,
+    };
+  }
   const reachM = REACH_FACTOR * filter.speedOf(t.g) * (dtS + t.refusedS) + REACH_SPARE_M;
   const running = { stage: 'running' as const, timeMs: fix.timeMs, doppler, last: fix, usualStepS };
   if (filter.awayM(t.g, fix.eastM, fix.northM) > reachM) {
@@ -146,9 +168,7 @@ const sparseStep = (t: RunningTrack, fix: PlaneFix, dtS: number): RunningTrack =
   const g = copyOf(t.g);
   const straightM = Math.hypot(fix.eastM - t.last.eastM, fix.northM - t.last.northM);
   const wayM = Math.sqrt(Math.max(0, straightM ** 2 - 2 * STEP_NOISE_M ** 2));
-  // The longer nothing was seen, the more the way may have bent, up to what the legs could have gone.
-  const bentM = dtS > LONG_GAP_S ? BEND_SHARE * Math.max(0, filter.speedOf(g) * dtS - wayM) : 0;
-  filter.stepBy(g, dtS, wayM, 2 * STEP_NOISE_M ** 2 * STEPS_CORRELATE + bentM ** 2);
+  filter.stepBy(g, dtS, wayM, 2 * STEP_NOISE_M ** 2 * STEPS_CORRELATE);
   const speedMps = wayM / dtS;
   const sdMps = (Math.SQRT2 * STEP_NOISE_M) / dtS;
   const { innovation, variance } = filter.fitSpeed(g, speedMps);
@@ -160,6 +180,18 @@ const sparseStep = (t: RunningTrack, fix: PlaneFix, dtS: number): RunningTrack =
     filter.headTo(g, Math.atan2(fix.eastM - t.last.eastM, fix.northM - t.last.northM), CORNER_RAD / 2);
   const doppler = { ...t.doppler, refused: judged.doppler.refused };
   return { ...t, g, timeMs: fix.timeMs, doppler, refusedS: 0, last: fix, recent: [] };
+};
+
+/** After a tunnel: the way by the pace before it, or the straight way where that is longer; the place and heading anew. */
+const gapStep = (t: RunningTrack, fix: PlaneFix, dtS: number): RunningTrack => {
+  const g = copyOf(t.g);
+  const straightM = Math.hypot(fix.eastM - t.last.eastM, fix.northM - t.last.northM);
+  const byPaceM = Math.max(0, filter.speedOf(g)) * dtS;
+  const wayM = straightM < PAUSED_SHARE * byPaceM ? straightM : Math.max(straightM, byPaceM);
+  filter.stepBy(g, dtS, wayM, (GAP_SD_SHARE * byPaceM) ** 2);
+  filter.moveTo(g, fix.eastM, fix.northM);
+  filter.headTo(g, Math.atan2(fix.eastM - t.last.eastM, fix.northM - t.last.northM), 2 * CORNER_RAD);
+  return { ...t, g, timeMs: fix.timeMs, refusedS: 0, last: fix, recent: [] };
 };
 
 /** Moves on to a fix and takes its speed in; the position is left to the caller. */
