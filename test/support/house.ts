@@ -34,7 +34,9 @@ export const HOUSE: Readonly<Record<string, Room>> = {
   voice: { rooms: ['core/units', 'core/plan', 'core/cues'], packages: ['howler', '@preact/signals'] },
   log: { rooms: CORE, packages: ['idb'] },
   session: { rooms: [...CORE, 'sensors', 'voice', 'log'], packages: ['@preact/signals', 'nosleep.js'] },
-  screens: { rooms: [...CORE, 'session'], packages: ['preact', '@preact/signals'] },
+  offline: { rooms: [], packages: ['@preact/signals'] },
+  share: { rooms: ['core/units', 'core/course', 'core/plan'], packages: ['qr'] },
+  screens: { rooms: [...CORE, 'session', 'share'], packages: ['preact', '@preact/signals'] },
   demo: { rooms: CORE, packages: [] },
   rehearse: { rooms: [...CORE, 'sensors', 'voice', 'log', 'demo'], packages: ['node:'] },
   voicepack: {

@@ -1,0 +1,49 @@
+import type { CourseLine } from '../course/line.ts';
+import type { RacePlan } from '../plan/racePlan.ts';
+import { scheduleOf } from '../plan/schedule.ts';
+import type { Digest } from './digest.ts';
+import {
+  type Fade,
+  fadeOf,
+  type Projected,
+  projectedAt,
+  type RanOpening,
+  type RanSplit,
+  ranOpening,
+  ranSplits,
+  type StationCost,
+  stationCosts,
+} from './parts.ts';
+import { summaryOf } from './summary.ts';
+
+/** Everything a review shows, from a digest and its plan. */
+export interface Review {
+  readonly summary: readonly string[];
+  readonly splits: readonly RanSplit[];
+  readonly projected: readonly Projected[];
+  readonly opening: RanOpening | null;
+  readonly fade: Fade | null;
+  readonly stations: readonly StationCost[];
+  /** Planned pace at each sample, seconds per kilometre. */
+  readonly plannedSPerKm: readonly number[];
+  /** Share of the run with good reception, 0 to 1. */
+  readonly goodShare: number;
+}
+
+export const reviewOf = (digest: Digest, plan: RacePlan, course: CourseLine | null): Review => {
+  const schedule = scheduleOf(plan, course);
+  const opening = ranOpening(digest, plan, schedule);
+  const fade = fadeOf(digest, plan, schedule);
+  const stations = stationCosts(digest, plan, schedule);
+  const { waiting, good, poor, lost } = digest.signalS;
+  return {
+    summary: summaryOf({ plan, digest, opening, fade, stations }),
+    splits: ranSplits(digest, plan, schedule),
+    projected: projectedAt(digest, plan, schedule),
+    opening,
+    fade,
+    stations,
+    plannedSPerKm: digest.samples.map((s) => schedule.paceAtSPerKm(s.distanceM)),
+    goodShare: good / Math.max(1e-9, waiting + good + poor + lost),
+  };
+};

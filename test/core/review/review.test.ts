@@ -1,0 +1,105 @@
+import { describe, expect, test } from 'vitest';
+import { readRacePlan } from '../../../src/core/plan/parseRacePlan.ts';
+import type { RacePlan } from '../../../src/core/plan/racePlan.ts';
+import { digestOf } from '../../../src/core/review/digest.ts';
+import { passedAtS } from '../../../src/core/review/passing.ts';
+import { reviewOf } from '../../../src/core/review/review.ts';
+import { NO_PRESSES, type Simulated, simulate } from '../../../src/sensors/simulated.ts';
+import { OPEN_SKY } from '../../../src/sensors/simulatedReceiver.ts';
+import { roadOf } from '../../../src/sensors/simulatedRoad.ts';
+import { type RunnerModel, STEADY } from '../../../src/sensors/simulatedRunner.ts';
+import { englishPack } from '../../../src/voice/packs/english.ts';
+import { voiceOf } from '../../../src/voice/utter.ts';
+
+const voice = voiceOf(englishPack);
+
+const planOf = (value: object): RacePlan => {
+  const got = readRacePlan({ kind: 'race', distanceM: 10_000, goalS: 3000, checkpointsM: [5000], ...value });
+  if (!got.ok) throw new Error(JSON.stringify(got.error));
+  return got.value;
+};
+
+const line = roadOf(10_000, 4);
+const run = (plan: RacePlan, runner: Partial<RunnerModel>): Simulated =>
+  simulate({
+    plan,
+    line,
+    runner: { ...STEADY, waverShare: 0.004, stationLossS: 0, ...runner },
+    receiver: OPEN_SKY,
+    presses: NO_PRESSES,
+    penS: 20,
+    seed: 8,
+  });
+const review = (plan: RacePlan, sim: Simulated) => {
+  const digest = digestOf({ plan, course: line, voice }, sim.inputs);
+  return { digest, review: reviewOf(digest, plan, line) };
+};
+
+describe('a race that went to plan', () => {
+  const plan = planOf({ opening: { untilM: 1000, quickerSPerKm: 6 } });
+  const sim = run(plan, {});
+  const { digest, review: r } = review(plan, sim);
+
+  test('its splits are the truth to a second or two', () => {
+    expect(r.splits).toHaveLength(10);
+    for (const split of r.splits)
+      expect(Math.abs(split.timeS - (sim.truth.crossingS(split.atM) ?? 0))).toBeLessThan(2.5);
+  });
+
+  test('each call is there with its reason', () => {
+    expect(digest.calls.length).toBeGreaterThan(5);
+    for (const call of digest.calls) expect(call.why).not.toBe('');
+  });
+
+  test('is said in five lines', () => {
+    expect(r.summary).toHaveLength(5);
+    expect(r.summary[1]).toContain('the opening was capped');
+    expect(r.summary[3]).toContain('even');
+  });
+
+  test('the projected finish at half-way holds the truth', () => {
+    const [half] = r.projected;
+    expect(half?.atM).toBe(5000);
+    const truthS = sim.truth.crossingS(10_000) ?? 0;
+    expect(Math.abs((half?.projectedS ?? 0) - truthS)).toBeLessThan(3 * (half?.projectedSdS ?? 0));
+  });
+
+  test('a digest goes through JSON and back', () => {
+    expect(reviewOf(JSON.parse(JSON.stringify(digest)), plan, line)).toEqual(r);
+  });
+});
+
+describe('a race that did not', () => {
+  test('an opening that was not capped and a fade are named, with what to try', () => {
+    const plan = planOf({ opening: { untilM: 1500, quickerSPerKm: 6 } });
+    const sim = run(plan, { tooQuick: { untilM: 1500, share: 0.05 }, fade: { fromM: 4000, share: 0.16 } });
+    const { review: r } = review(plan, sim);
+    expect(r.opening?.verdict).toBe('tooQuick');
+    expect(r.fade?.share).toBeGreaterThan(0.03);
+    expect(r.fade?.worst.fromM).toBe(9000);
+    expect(r.summary[4]).toContain('hold the opening back');
+  });
+
+  test('a station that cost ten seconds is found', () => {
+    const plan = planOf({ stations: [{ atM: 3000, offers: ['water'] }] });
+    const { review: r } = review(plan, run(plan, { stationLossS: 10 }));
+    expect(r.stations[0]?.lostS).toBeGreaterThan(6);
+    expect(r.stations[0]?.lostS).toBeLessThan(14);
+  });
+
+  test('a run given up has a review as far as it came', () => {
+    const plan = planOf({});
+    const sim = run(plan, {});
+    const untilMs = sim.startMs + 1000 * (sim.truth.crossingS(4200) ?? 0);
+    const inputs = sim.inputs.filter((i) => i.atMs < untilMs);
+    const digest = digestOf({ plan, course: line, voice }, [
+      ...inputs,
+      { type: 'event', atMs: untilMs, event: 'stop' },
+    ]);
+    const r = reviewOf(digest, plan, line);
+    expect(digest.finishS).toBeNull();
+    expect(r.splits).toHaveLength(4);
+    expect(r.summary[0]).toContain('ended at 4.2 km');
+    expect(passedAtS(digest, 5000)).toBeNull();
+  });
+});
