@@ -8,6 +8,7 @@ import { printCost } from './cost.ts';
 import { printGoals } from './goals.ts';
 import { printPacing } from './pacing.ts';
 import { printPractice } from './practice.ts';
+import { printPrepare } from './prepare.ts';
 import { withTables } from './table.ts';
 
 const PAGE = 'DEVELOPERS.md';
@@ -20,6 +21,7 @@ const sections = {
   pacing: () => printPacing(seeds(quick ? 4 : 12)),
   practice: () => printPractice(seeds(quick ? 4 : 12)),
   cost: () => printCost(),
+  prepare: () => printPrepare(),
 };
 
 const wanted = process.argv.slice(2).filter((arg) => arg in sections);
