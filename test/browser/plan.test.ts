@@ -12,7 +12,7 @@ describe('the plan', () => {
     const { page, close } = await open('#/plan', { size: SIZES.desk });
     const finish = page.locator('.plan-table tr[data-what="finish"] td').first();
     const before = await finish.textContent();
-    const goal = page.getByLabel('Goal time');
+    const goal = page.getByLabel('Goal time', { exact: true });
     await goal.fill('soon');
     expect(await goal.getAttribute('aria-invalid')).toBe('true');
     const about = (await goal.getAttribute('aria-describedby')) ?? '';
@@ -26,29 +26,29 @@ describe('the plan', () => {
 
   test('refuses at the field what the plan file would refuse', async () => {
     const { page, close } = await open('#/plan', { size: SIZES.desk });
-    await page.getByLabel('Checkpoints').fill('5, 10, 99');
+    await page.getByLabel('Checkpoints', { exact: true }).fill('5, 10, 99');
     await page.getByText('a place on the course').waitFor();
-    expect(await page.getByLabel('Checkpoints').getAttribute('aria-invalid')).toBe('true');
+    expect(await page.getByLabel('Checkpoints', { exact: true }).getAttribute('aria-invalid')).toBe('true');
     await close();
   });
 
   test('is there again at the next visit', async () => {
     const { page, close } = await open('#/plan');
     await page.getByLabel('Race', { exact: true }).selectOption('10 km');
-    await page.getByLabel('Goal time').fill('44:10');
+    await page.getByLabel('Goal time', { exact: true }).fill('44:10');
     // What lay beyond the new finish is gone, so that the plan holds as it stands.
     expect(await page.locator('[aria-invalid="true"]').count()).toBe(0);
     expect(await page.locator('.plan-table tr').count()).toBe(1 + 10);
     await expect.poll(() => page.evaluate(() => localStorage.getItem('soundline.plan'))).toContain('2650');
     await page.reload();
-    expect(await page.getByLabel('Goal time').inputValue()).toBe('44:10');
-    expect(await page.getByLabel('Distance').inputValue()).toBe('10');
+    expect(await page.getByLabel('Goal time', { exact: true }).inputValue()).toBe('44:10');
+    expect(await page.getByLabel('Distance', { exact: true }).inputValue()).toBe('10');
     await close();
   });
 
   test('goes out as a plan file and comes back in', async () => {
     const { page, close } = await open('#/plan');
-    await page.getByLabel('Name').fill('Quay to quay');
+    await page.getByLabel('Name', { exact: true }).fill('Quay to quay');
     const download = page.waitForEvent('download');
     await page.getByRole('button', { name: 'Save the plan' }).click();
     const file = await download;
@@ -61,7 +61,7 @@ describe('the plan', () => {
       mimeType: 'application/json',
       buffer: Buffer.from(saved.replace('Quay to quay', 'Pier to pier')),
     });
-    await expect.poll(() => page.getByLabel('Name').inputValue()).toBe('Pier to pier');
+    await expect.poll(() => page.getByLabel('Name', { exact: true }).inputValue()).toBe('Pier to pier');
     await page.locator('input[type="file"][aria-label="Open a plan"]').setInputFiles({
       name: 'bad.json',
       mimeType: 'application/json',
