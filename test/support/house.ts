@@ -35,8 +35,8 @@ export const HOUSE: Readonly<Record<string, Room>> = {
   log: { rooms: CORE, packages: ['idb'] },
   session: { rooms: [...CORE, 'sensors', 'voice', 'log'], packages: ['@preact/signals', 'nosleep.js'] },
   offline: { rooms: [], packages: ['@preact/signals'] },
-  share: { rooms: ['core/units', 'core/course', 'core/plan'], packages: ['qr'] },
-  screens: { rooms: [...CORE, 'session', 'share'], packages: ['preact', '@preact/signals'] },
+  share: { rooms: ['core/units', 'core/geo', 'core/course'], packages: ['qr'] },
+  screens: { rooms: [...CORE, 'session', 'share'], packages: ['preact', '@preact/signals', 'uplot'] },
   demo: { rooms: CORE, packages: [] },
   rehearse: { rooms: [...CORE, 'sensors', 'voice', 'log', 'demo'], packages: ['node:'] },
   voicepack: {

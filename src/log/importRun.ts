@@ -1,0 +1,97 @@
+import { parseGpx } from '../core/course/gpx.ts';
+import { type LinePoint, measureLine } from '../core/course/line.ts';
+import type { RunInput } from '../core/run/settings.ts';
+import { type DoorError, err, ok, type Result } from '../core/units/result.ts';
+import { type KeptRun, parseBackup } from './exportBackup.ts';
+import { parseFixLog } from './fixLog.ts';
+import { writeLogLine } from './logLine.ts';
+
+/** Runs from a file, and what of it could not be used. */
+export interface Imported {
+  readonly runs: readonly KeptRun[];
+  readonly skipped: number;
+}
+
+/** The plan file of a run that came without one: its own way in its own time, so that its review is of evenness. */
+const ownPlanFile = (name: string, inputs: readonly RunInput[]): string | null => {
+  const points = inputs.flatMap((i): LinePoint[] =>
+    i.type === 'fix' ? [{ ...i.fix, elevationM: i.fix.altitudeM }] : [],
+  );
+  const line = measureLine(points, 1);
+  const [first, last] = [inputs[0], inputs.at(-1)];
+  if (line === null || first === undefined || last === undefined || line.recordedM < 500) return null;
+  const start = inputs.find((i) => i.type === 'event' && i.event === 'start');
+  const goalS = (last.atMs - (start ?? first).atMs) / 1000;
+  if (!(goalS > 60)) return null;
+  const distanceM = Math.round(line.recordedM);
+  return `${JSON.stringify({ version: 1, kind: 'race', name, distanceM, goalS: Math.round(goalS), pacing: 'pace' })}\n`;
+};
+
+const keptOf = (
+  name: string,
+  inputs: readonly RunInput[],
+  planFile: string | null,
+): Result<KeptRun, DoorError> => {
+  const plan = planFile ?? ownPlanFile(name, inputs);
+  const first = inputs[0];
+  if (plan === null || first === undefined)
+    return err({ place: 'the file', expected: 'a run of at least 500 m and a minute', found: 'less' });
+  return ok({ id: Math.round(first.atMs), planFile: plan, lines: inputs.map(writeLogLine) });
+};
+
+/** Fixes of a GPX file as a log: they have no time of arrival but their own. */
+const readGpxRun = (
+  text: string,
+): Result<{ name: string; inputs: RunInput[]; skipped: number }, DoorError> => {
+  const gpx = parseGpx(text);
+  if (!gpx.ok) return gpx;
+  const points = [...gpx.value.tracks, ...gpx.value.routes].flatMap((p) => p.segments.flat());
+  const timed = points
+    .flatMap((p) => (p.timeMs === null ? [] : [{ ...p, timeMs: p.timeMs }]))
+    .sort((a, b) => a.timeMs - b.timeMs)
+    .filter((p, i, all) => p.timeMs !== all[i - 1]?.timeMs);
+  if (timed.length < 2)
+    return err({
+      place: 'trkpt',
+      expected: 'a track whose points have a time',
+      found: `${points.length} without one`,
+    });
+  const inputs = timed.map(
+    (p): RunInput => ({
+      type: 'fix',
+      atMs: p.timeMs,
+      fix: {
+        timestampMs: p.timeMs,
+        latitudeDeg: p.latitudeDeg,
+        longitudeDeg: p.longitudeDeg,
+        accuracyM: null,
+        speedMps: null,
+        altitudeM: p.elevationM,
+      },
+    }),
+  );
+  const name = gpx.value.tracks[0]?.name ?? gpx.value.name ?? 'Imported run';
+  return ok({ name, inputs, skipped: gpx.value.skipped + points.length - timed.length });
+};
+
+/**
+ * Runs from a file of any of our kinds: a backup or a single run with its plan, a fix log, or a GPX track with times
+ * from anywhere. It is told by what is in it, not by its name.
+ * @param planFile  the plan to review a log or a track against; null: its own distance in its own time
+ */
+export const importRuns = (text: string, planFile: string | null): Result<Imported, DoorError> => {
+  if (/^\uFEFF?\s*</.test(text)) {
+    const got = readGpxRun(text);
+    if (!got.ok) return got;
+    const run = keptOf(got.value.name, got.value.inputs, planFile);
+    return run.ok ? ok({ runs: [run.value], skipped: got.value.skipped }) : run;
+  }
+  if (/^\uFEFF?\s*\{\s*"format"/.test(text)) {
+    const got = parseBackup(text);
+    return got.ok ? ok({ runs: got.value.runs, skipped: got.value.cut ? 1 : 0 }) : got;
+  }
+  const log = parseFixLog(text);
+  if (!log.ok) return log;
+  const run = keptOf('Imported run', log.value.inputs, planFile);
+  return run.ok ? ok({ runs: [run.value], skipped: log.value.skipped }) : run;
+};
