@@ -3,17 +3,21 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Pack, PackFile } from '../voice/packs/pack.ts';
 import { english } from '../voice/words/en/english.ts';
+import { speakInCarrier } from './carrier.ts';
 import { level, trim } from './clip.ts';
+import { carrierOf, spelt } from './en/speaking.ts';
 import { loudness } from './ffmpeg.ts';
 import { openFlite } from './flite.ts';
 import { LOUD, type Mastering, master, NORMAL, PACK_RATE_HZ } from './master.ts';
-import { pronounced } from './pronounced.ts';
 import { resample } from './resample.ts';
 import { layOut } from './sprite.ts';
 import { clipsOf } from './walk.ts';
 import type { Sound } from './wav.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+
+/** Speed of speech: above 1 is slower than the engine's own. */
+const STRETCH = 0.9;
 
 const fileOf = (name: string, mp3: Buffer): PackFile => ({
   file: name,
@@ -26,7 +30,8 @@ const main = async (): Promise<void> => {
   const flite = await openFlite('rms');
   const clips = new Map<string, Sound>();
   for (const name of clipsOf(english)) {
-    clips.set(name, resample(level(trim(await flite.speak(pronounced(name), 1))), PACK_RATE_HZ));
+    const sound = await speakInCarrier(flite.speak, spelt(name), carrierOf(name), STRETCH);
+    clips.set(name, resample(level(trim(sound)), PACK_RATE_HZ));
   }
   flite.close();
   const { sound, spans } = layOut(clips, PACK_RATE_HZ);

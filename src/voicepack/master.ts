@@ -8,33 +8,43 @@ const BITRATE = '48k';
 const LIMITER_RATE_HZ = 48000;
 /** The limiter looks this far ahead, and delays by as much; the delay is cut off again. */
 const LOOKAHEAD_MS = 5;
-/** Nearer than this to the wished loudness is near enough. */
-const CLOSE_LU = 0.05;
-const TRIES = 8;
+const RELEASE_MS = 15;
+/** Nearer than this to the wished loudness is near enough; the meter shows tenths. */
+const CLOSE_LU = 0.11;
+/** True peak of the decoded MP3. */
+const HIGHEST_PEAK_DB = -1.1;
+/** Where the limiter's ceiling begins; it is lowered until the decoded peak is low enough. */
+const CEILING_DB = -1.5;
+const TRIES = 20;
+/** Under a limiter a decibel of gain gives less than one of loudness. */
+const STEP = 1.4;
 
 export interface Mastering {
   /** Integrated loudness of the whole sprite by EBU R 128. */
   readonly lufs: number;
   /** Filters before the gain: equaliser and compressor. */
   readonly shape: string;
-  /** Ceiling of the limiter, as a share of full scale. */
-  readonly ceiling: number;
 }
 
-/** Takes the boom away and lifts the band that tells consonants apart. */
-const EQUALISER = 'highpass=f=150,equalizer=f=300:t=q:w=1:g=-3,equalizer=f=3000:t=q:w=0.7:g=6';
+/** Dense speech: soft consonants are lifted towards the vowels. */
+const COMPRESSOR = 'acompressor=threshold=0.03:ratio=5:attack=2:release=50';
 
+/**
+ * Boom out, and a broad lift of the band that tells consonants apart, then compression: the oldest finding on speech in
+ * noise (Niederjohn and Grotelueschen 1976, from memory). Of 22 chains tried on numbers at 0 dB, wrong in 100: none 92,
+ * a narrow lift of 6 dB at 3 kHz above 150 Hz 49, this one 25.
+ */
 export const NORMAL: Mastering = {
   lufs: -16,
-  shape: `${EQUALISER},acompressor=threshold=0.06:ratio=3:attack=3:release=60`,
-  ceiling: 0.85,
+  shape: `highpass=f=300,equalizer=f=2000:t=q:w=0.5:g=9,${COMPRESSOR}`,
 };
 
-/** For a crowd: denser and 3 LU louder. */
+/** For a crowd: harsher, denser and 3 LU louder, which a limiter alone cannot give under the same peak. */
 export const LOUD: Mastering = {
   lufs: -13,
-  shape: `${EQUALISER},acompressor=threshold=0.03:ratio=5:attack=2:release=50`,
-  ceiling: 0.85,
+  shape:
+    `highpass=f=300,equalizer=f=2000:t=q:w=0.4:g=12,${COMPRESSOR},` +
+    'volume=10dB,acompressor=threshold=0.1:ratio=8:attack=0.5:release=20',
 };
 
 const raw = (rateHz: number): readonly string[] => ['-f', 'f32le', '-ar', String(rateHz), '-ac', '1'];
@@ -42,7 +52,7 @@ const bytesOf = (samples: Float32Array): Uint8Array =>
   new Uint8Array(samples.buffer, samples.byteOffset, samples.byteLength);
 
 /** Equalises, compresses, brings to loudness and limits; the result is at the limiter's rate and not delayed. */
-const process = (sound: Sound, { shape, ceiling }: Mastering, gainDb: number): Buffer =>
+const process = (sound: Sound, shape: string, gainDb: number, ceilingDb: number): Buffer =>
   ffmpeg(
     [
       ...raw(sound.rateHz),
@@ -50,7 +60,8 @@ const process = (sound: Sound, { shape, ceiling }: Mastering, gainDb: number): B
       'pipe:0',
       '-filter:a',
       `aresample=${LIMITER_RATE_HZ},${shape},volume=${gainDb.toFixed(3)}dB,` +
-        `alimiter=limit=${ceiling}:attack=${LOOKAHEAD_MS}:release=50:level=disabled,atrim=start=${LOOKAHEAD_MS / 1000}`,
+        `alimiter=limit=${(10 ** (ceilingDb / 20)).toFixed(4)}:attack=${LOOKAHEAD_MS}:release=${RELEASE_MS}:level=disabled,` +
+        `atrim=start=${LOOKAHEAD_MS / 1000}`,
       '-f',
       'f32le',
       'pipe:1',
@@ -58,31 +69,34 @@ const process = (sound: Sound, { shape, ceiling }: Mastering, gainDb: number): B
     bytesOf(sound.samples),
   );
 
-/** Masters a sprite and encodes it: mono MP3, without anything in it that changes from build to build. */
-export const master = (sound: Sound, mastering: Mastering): Buffer => {
-  let gainDb = 0;
-  let mastered = process(sound, mastering, gainDb);
-  for (let i = 0; i < TRIES; i++) {
-    const missing = mastering.lufs - loudness(raw(LIMITER_RATE_HZ), mastered).lufs;
-    if (Math.abs(missing) <= CLOSE_LU) break;
-    gainDb += missing;
-    mastered = process(sound, mastering, gainDb);
-  }
-  const encode = ['-ar', String(PACK_RATE_HZ), '-ac', '1', '-c:a', 'libmp3lame', '-b:a', BITRATE];
-  const plain = [
-    '-map_metadata',
-    '-1',
-    '-id3v2_version',
-    '0',
-    '-fflags',
-    '+bitexact',
-    '-flags:a',
-    '+bitexact',
-  ];
-  return ffmpeg(
-    [...raw(LIMITER_RATE_HZ), '-i', 'pipe:0', ...encode, ...plain, '-f', 'mp3', 'pipe:1'],
+/** Mono MP3, without anything in it that changes from build to build. */
+const encode = (mastered: Buffer): Buffer =>
+  ffmpeg(
+    [
+      ...[...raw(LIMITER_RATE_HZ), '-i', 'pipe:0', '-ar', String(PACK_RATE_HZ), '-ac', '1'],
+      ...['-c:a', 'libmp3lame', '-b:a', BITRATE, '-map_metadata', '-1', '-id3v2_version', '0'],
+      ...['-fflags', '+bitexact', '-flags:a', '+bitexact', '-f', 'mp3', 'pipe:1'],
+    ],
     mastered,
   );
+
+/**
+ * Masters a sprite and encodes it. What counts is what a phone decodes, so the MP3 itself is measured, and gain and
+ * ceiling are set until loudness and true peak are right.
+ */
+export const master = (sound: Sound, { lufs, shape }: Mastering): Buffer => {
+  let gainDb = 0;
+  let ceilingDb = CEILING_DB;
+  for (let i = 0; i < TRIES; i++) {
+    const mp3 = encode(process(sound, shape, gainDb, ceilingDb));
+    const measured = loudness([], mp3);
+    const missing = lufs - measured.lufs;
+    const tooHigh = measured.truePeakDb - HIGHEST_PEAK_DB;
+    if (Math.abs(missing) <= CLOSE_LU && tooHigh <= 0) return mp3;
+    gainDb += missing * STEP;
+    ceilingDb -= Math.max(0, tooHigh);
+  }
+  throw new Error(`no gain and ceiling give ${lufs} LUFS under ${HIGHEST_PEAK_DB} dBTP`);
 };
 
 /** Decodes an MP3 to mono samples at its own rate. */

@@ -4,8 +4,8 @@ import { ITEMS, OFFERS, type Offer } from '../core/plan/supplies.ts';
 import type { DistanceUnit } from '../core/units/units.ts';
 import { metresPer } from '../core/units/units.ts';
 import type { Sentence, Words } from '../voice/words/words.ts';
-import { everyNotice } from './walkNotice.ts';
 import { everyCompanySaying } from './walkCompany.ts';
+import { everyNotice } from './walkNotice.ts';
 import { everyPracticeSaying } from './walkPractice.ts';
 
 /** Bounds of what the core can say. */
@@ -13,10 +13,11 @@ const LONGEST_S = 9 * 3600 + 59 * 60 + 59;
 const MOST_AHEAD_S = 600;
 const MOST_TENTHS = 1000;
 const MOST_MARKERS = 100;
-const QUICKEST_S = 150;
-const SLOWEST_S = 720;
-const MOST_BY_S = 120;
-const FARTHEST_AHEAD_M = 3000;
+const MOST_AHEAD_MIN = 99;
+const QUICKEST_S = 60;
+const SLOWEST_S = 3599;
+const MOST_BY_S = 100;
+const FARTHEST_AHEAD_M = 1000;
 
 const range = (from: number, to: number, step = 1): readonly number[] =>
   Array.from({ length: Math.floor((to - from) / step) + 1 }, (_, i) => from + i * step);
@@ -29,7 +30,11 @@ const PACE: Pace = { sPerUnit: 296, unit: 'km' };
 const aheads: readonly Ahead[] = [true, false].flatMap((sure) => [
   { side: 'even' as const, seconds: 0, sure },
   ...(['up', 'down'] as const).flatMap((side) =>
-    range(1, MOST_AHEAD_S).map((seconds) => ({ side, seconds, sure })),
+    [...range(1, MOST_AHEAD_S), ...range(MOST_AHEAD_S + 60, MOST_AHEAD_MIN * 60, 60)].map((seconds) => ({
+      side,
+      seconds,
+      sure,
+    })),
   ),
 ]);
 const paces: readonly Pace[] = UNITS.flatMap((unit) =>
@@ -72,7 +77,9 @@ export function* everySaying(): Generator<Saying> {
   for (const timeS of times) {
     yield { kind: 'checkpoint', place: { name: 'halfway' }, timeS, ahead: EVEN };
     yield { kind: 'answer', distanceM: 12300, unit: 'km', ahead: null, finishS: timeS };
+    yield { kind: 'answer', distanceM: 12300, unit: 'km', ahead: EVEN, finishS: timeS };
     yield { kind: 'finish', timeS, ahead: EVEN };
+    yield { kind: 'finish', timeS: 6238, ahead: EVEN, ownS: timeS };
   }
   for (const unit of UNITS) {
     for (const byS of range(1, MOST_BY_S)) {

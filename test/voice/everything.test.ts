@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { englishPack } from '../../src/voice/packs/english.ts';
-import { textOf } from '../../src/voice/words/words.ts';
 import { english } from '../../src/voice/words/en/english.ts';
+import { textOf } from '../../src/voice/words/words.ts';
 import { everySpoken } from '../../src/voicepack/walk.ts';
 
 describe('everything that the core can say, in English', () => {
@@ -17,7 +17,8 @@ describe('everything that the core can say, in English', () => {
 
   it('is never empty and never holds a gap', () => {
     const odd = spoken.filter(
-      ({ sentences }) => sentences.length === 0 || sentences.some((clips) => clips.length === 0 || clips.includes('')),
+      ({ sentences }) =>
+        sentences.length === 0 || sentences.some((clips) => clips.length === 0 || clips.includes('')),
     );
     expect(odd).toEqual([]);
     expect(spoken.filter(({ sentences }) => /undefined|NaN| {2}/.test(textOf(sentences)))).toEqual([]);

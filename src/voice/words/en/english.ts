@@ -1,17 +1,22 @@
 import type { Saying } from '../../../core/cues/saying.ts';
 import type { Form } from '../../../core/cues/voicePort.ts';
 import type { Offer } from '../../../core/plan/supplies.ts';
+import type { DistanceUnit } from '../../../core/units/units.ts';
 import type { Sentence, Words } from '../words.ts';
 import { companyWords } from './company.ts';
 import { driftClips } from './drift.ts';
 import { noticeLong, noticeShort } from './notice.ts';
-import { countedClips } from './numbers.ts';
 import { paceClips, perUnit } from './paces.ts';
-import { distanceClips, inMetresClips, placeClips, unitsClips } from './places.ts';
+import { distanceClips, inMetresClips, placeClips, tenthsClips } from './places.ts';
 import { practiceWords } from './practice.ts';
-import { timeClips } from './times.ts';
+import { secondsClips, timeClips } from './times.ts';
 
-const seconds = (s: number): readonly string[] => countedClips(s, 'second', 'seconds');
+/** 'ease by' 'six seconds' 'a K'. */
+const change = (verb: 'ease' | 'quicken', byS: number, unit: DistanceUnit): Sentence => [
+  `${verb} by`,
+  ...secondsClips(byS),
+  perUnit(unit),
+];
 
 /** 'water' 'and' 'gel'; the last two are joined by 'and', the others stand beside each other. */
 const list = (offers: readonly Offer[]): readonly string[] =>
@@ -20,56 +25,56 @@ const list = (offers: readonly Offer[]): readonly string[] =>
 const long = (saying: Saying): readonly Sentence[] => {
   switch (saying.kind) {
     case 'start':
-      return [['clock running'], ['goal', ...timeClips(saying.goalS)], paceClips(saying.pace)];
+      return [['clock running'], ['goal', ...timeClips(saying.goalS)], ['hold', ...paceClips(saying.pace)]];
     case 'opening':
       return saying.what === 'hold'
         ? [
             ['opening'],
-            ['hold', ...paceClips(saying.pace)],
-            ['until', ...distanceClips(saying.untilM, saying.pace.unit)],
+            ['hold', ...paceClips(saying.pace), 'until', ...distanceClips(saying.untilM, saying.pace.unit)],
           ]
-        : [['ease'], [...seconds(saying.byS), perUnit(saying.unit), 'above the opening']];
+        : [['too quick for the opening'], change('ease', saying.byS, saying.unit)];
     case 'settle':
-      return [['settle'], paceClips(saying.pace), driftClips(saying.ahead)];
+      return [['settle at', ...paceClips(saying.pace)], driftClips(saying.ahead)];
     case 'marker':
-      return 'what' in saying
-        ? [['no board near']]
-        : [
-            unitsClips(saying.count, saying.unit),
-            ['split', ...timeClips(saying.splitS)],
-            driftClips(saying.ahead),
-          ];
+      if ('what' in saying) return [['no board near']];
+      return [
+        tenthsClips(10 * saying.count, saying.unit),
+        ['split', ...timeClips(saying.splitS)],
+        driftClips(saying.ahead),
+      ];
     case 'checkpoint':
-      return [placeClips(saying.place), timeClips(saying.timeS), driftClips(saying.ahead)];
+      return [[...placeClips(saying.place), 'in', ...timeClips(saying.timeS)], driftClips(saying.ahead)];
     case 'ease':
     case 'quicken':
-      return [[saying.kind], [...seconds(saying.byS), perUnit(saying.unit)], driftClips(saying.ahead)];
+      return [change(saying.kind, saying.byS, saying.unit), driftClips(saying.ahead)];
     case 'station':
       return [[...list(saying.offers), ...inMetresClips(saying.inM)]];
     case 'fuel':
       return [[saying.item, ...inMetresClips(saying.inM)], ...(saying.withWater ? [['water follows']] : [])];
     case 'push':
       return [
-        ['push now'],
-        paceClips(saying.pace),
-        [...distanceClips(saying.remainingM, saying.pace.unit), 'to go'],
+        ['push to', ...paceClips(saying.pace)],
+        ['last', ...distanceClips(saying.remainingM, saying.pace.unit)],
         driftClips(saying.ahead),
       ];
     case 'signal':
-      return saying.what === 'lost'
-        ? [['signal lost'], ['going by your pace']]
-        : [
-            [saying.what === 'back' ? 'signal back' : 'course line turned round'],
-            ...(saying.ahead ? [driftClips(saying.ahead)] : []),
-          ];
+      if (saying.what === 'lost') return [['signal lost'], ['going by your pace']];
+      return [
+        [saying.what === 'back' ? 'signal back' : 'course line turned round'],
+        ...(saying.ahead ? [driftClips(saying.ahead)] : []),
+      ];
     case 'answer':
       return [
-        distanceClips(saying.distanceM, saying.unit),
+        ['now at', ...distanceClips(saying.distanceM, saying.unit)],
         ...(saying.ahead ? [driftClips(saying.ahead)] : []),
-        ...(saying.finishS === null ? [] : [['finish', ...timeClips(saying.finishS)]]),
+        ...(saying.finishS === null ? [] : [['heading for', ...timeClips(saying.finishS)]]),
       ];
     case 'finish':
-      return [['finish'], timeClips(saying.timeS), driftClips(saying.ahead)];
+      return [
+        ['finished in', ...timeClips(saying.timeS)],
+        driftClips(saying.ahead),
+        ...(saying.ownS === undefined ? [] : [['own time', ...timeClips(saying.ownS)]]),
+      ];
     case 'notice':
     case 'byClock':
     case 'due':
@@ -97,9 +102,9 @@ const short = (saying: Saying): readonly Sentence[] => {
     case 'opening':
       return saying.what === 'hold'
         ? [['opening'], ['hold', ...paceClips(saying.pace)]]
-        : [['ease'], [...seconds(saying.byS), perUnit(saying.unit)]];
+        : [['opening'], change('ease', saying.byS, saying.unit)];
     case 'settle':
-      return [['settle'], paceClips(saying.pace)];
+      return [['settle at', ...paceClips(saying.pace)]];
     case 'marker':
       return 'what' in saying
         ? long(saying)
@@ -108,21 +113,21 @@ const short = (saying: Saying): readonly Sentence[] => {
       return [placeClips(saying.place), driftClips(saying.ahead)];
     case 'ease':
     case 'quicken':
-      return [[saying.kind], [...seconds(saying.byS), perUnit(saying.unit)]];
+      return [change(saying.kind, saying.byS, saying.unit)];
     case 'station':
-      return [[...list(saying.offers), 'ahead']];
+      return [[...list(saying.offers), 'soon']];
     case 'fuel':
       return [[saying.item, ...inMetresClips(saying.inM)]];
     case 'push':
-      return [['push now'], paceClips(saying.pace)];
+      return [['push to', ...paceClips(saying.pace)]];
     case 'signal':
-      return saying.what === 'lost'
-        ? [['signal lost']]
-        : [[saying.what === 'back' ? 'signal back' : 'course line turned round']];
+      return [[SIGNAL[saying.what]]];
     case 'answer':
-      return saying.ahead ? [driftClips(saying.ahead)] : [distanceClips(saying.distanceM, saying.unit)];
+      return saying.ahead
+        ? [driftClips(saying.ahead)]
+        : [['now at', ...distanceClips(saying.distanceM, saying.unit)]];
     case 'finish':
-      return [['finish'], timeClips(saying.timeS)];
+      return [['finished in', ...timeClips(saying.timeS)]];
     case 'notice':
     case 'byClock':
     case 'due':
@@ -141,6 +146,12 @@ const short = (saying: Saying): readonly Sentence[] => {
       return companyWords(saying, 'short');
   }
 };
+
+const SIGNAL = {
+  lost: 'signal lost',
+  back: 'signal back',
+  lineReversed: 'course line turned round',
+} as const;
 
 const say = (saying: Saying, form: Form): readonly Sentence[] =>
   form === 'long' ? long(saying) : short(saying);

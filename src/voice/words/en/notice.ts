@@ -8,10 +8,10 @@ import { placeClips } from './places.ts';
 const SAID: Record<NoticeName, readonly [happened: string, so: string | null]> = {
   resumed: ['running on', null],
   soundBack: ['sound back', null],
-  notStored: ['this run is not being recorded', 'calls go on'],
+  notStored: ['not recording', 'calls go on'],
   storedAgain: ['recording again', null],
-  clockSet: ['the clock of the phone was changed', 'your time holds'],
-  elsewhere: ['this run is in another window', null],
+  clockSet: ['phone clock changed', 'your time holds'],
+  elsewhere: ['open in another window', null],
   refused: ['position refused', 'going by the clock'],
   quiet: ['quiet', null],
   talking: ['speaking again', null],
@@ -22,7 +22,7 @@ export const noticeLong = (saying: NoticeSaying): readonly Sentence[] => {
     case 'byClock':
       return [['no position'], ['going by the clock'], ['press at each board']];
     case 'due':
-      return [[...placeClips(saying.place), 'due now']];
+      return [['by the plan', ...placeClips(saying.place), 'now']];
     case 'notice': {
       const [happened, so] = SAID[saying.what];
       return [

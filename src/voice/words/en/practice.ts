@@ -3,10 +3,10 @@ import type { Form } from '../../../core/cues/voicePort.ts';
 import type { LegKind } from '../../../core/plan/practicePlan.ts';
 import type { Sentence } from '../words.ts';
 import { driftClips } from './drift.ts';
-import { numberClips, numberWords } from './numbers.ts';
+import { digitClips, numberClips } from './numbers.ts';
 import { paceClips } from './paces.ts';
 import { distanceClips, inMetresClips, tenthsClips } from './places.ts';
-import { timeClips } from './times.ts';
+import { minutesClips, timeClips } from './times.ts';
 
 const NAMES: Readonly<Record<LegKind, string>> = {
   'warm-up': 'warm-up',
@@ -63,13 +63,11 @@ const remaining = ({ left, ahead }: Of<'remaining'>, form: Form): readonly Sente
 
 const heart = ({ bpm, mostBpm }: Of<'heart'>, form: Form): readonly Sentence[] =>
   form === 'short'
-    ? [['heart rate', ...numberClips(bpm)]]
-    : [['ease'], ['heart rate', ...numberClips(bpm)], ['ceiling', ...numberClips(mostBpm)]];
+    ? [['heart rate', ...digitClips(bpm)]]
+    : [['ease'], ['heart rate', ...digitClips(bpm)], ['ceiling', ...digitClips(mostBpm)]];
 
 const pen = ({ inMin }: Of<'pen'>): readonly Sentence[] =>
-  inMin <= 0
-    ? [['go to the pen now']]
-    : [['pen closes', 'in', numberWords(inMin), inMin === 1 ? 'minute' : 'minutes']];
+  inMin <= 0 ? [['go to the pen now']] : [['pen closes', 'in', ...minutesClips(inMin)]];
 
 const done = ({ timeS, distance }: Of<'done'>, form: Form): readonly Sentence[] => [
   ['session done'],

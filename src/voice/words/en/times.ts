@@ -1,10 +1,18 @@
-import { counted, numberWords } from './numbers.ts';
+import { countedClips, numberClips, twoDigits } from './numbers.ts';
 
 const S_PER_MINUTE = 60;
 const S_PER_HOUR = 3600;
 
-/** Two digits after minutes: 'oh five', 'twelve'. */
-const seconds = (s: number): string => (s < 10 ? `oh ${numberWords(s)}` : numberWords(s));
+/** Joins cost understanding, so what is said most is whole; one pack holds no more. */
+const isWholeSeconds = (s: number): boolean => s <= 10 || s === 15 || s === 20 || s === 30;
+const isWholeHours = (h: number): boolean => h <= 3;
+
+/** 'two seconds', 'twenty-three' 'seconds'. */
+export const secondsClips = (s: number): readonly string[] =>
+  countedClips(s, 'second', 'seconds', isWholeSeconds);
+
+export const minutesClips = (m: number): readonly string[] =>
+  countedClips(m, 'minute', 'minutes', () => false);
 
 /**
  * A time as clips, whole seconds from 0 to 9:59:59. Each shape says by a word of its own what it is ('minutes', 'and …
@@ -14,9 +22,16 @@ export const timeClips = (timeS: number): readonly string[] => {
   const h = Math.floor(timeS / S_PER_HOUR);
   const m = Math.floor((timeS % S_PER_HOUR) / S_PER_MINUTE);
   const s = timeS % S_PER_MINUTE;
-  const hours = h > 0 ? [counted(h, 'hour', 'hours')] : [];
-  if (m === 0 && s === 0) return h > 0 ? hours : ['zero seconds'];
-  if (m === 0) return [...hours, ...(h > 0 ? ['and'] : []), numberWords(s), s === 1 ? 'second' : 'seconds'];
-  if (s === 0) return [...hours, numberWords(m), m === 1 ? 'minute' : 'minutes'];
-  return [...hours, numberWords(m), seconds(s)];
+  const hours = h > 0 ? countedClips(h, 'hour', 'hours', isWholeHours) : [];
+  if (m > 0) return [...hours, ...(s > 0 ? [...numberClips(m), twoDigits(s)] : minutesClips(m))];
+  if (s === 0 && h > 0) return hours;
+  return [...hours, ...(h > 0 ? ['and'] : []), ...secondsClips(s)];
+};
+
+/** A length of time up to 99 minutes, as it is counted: 'four seconds', 'one' 'minute' 'twenty seconds'. */
+export const spanClips = (spanS: number): readonly string[] => {
+  const m = Math.floor(spanS / S_PER_MINUTE);
+  const s = spanS % S_PER_MINUTE;
+  if (m === 0) return secondsClips(s);
+  return [...minutesClips(m), ...(s > 0 ? secondsClips(s) : [])];
 };
