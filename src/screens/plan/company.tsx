@@ -33,7 +33,7 @@ const SecondGoal = ({ draft, set, errorOf }: Props) => (
       onChange={(secondKind) => set({ secondKind })}
     />
     <Field
-      label="Second goal time"
+      label="Its time"
       value={draft.secondGoal}
       onChange={(secondGoal) => set({ secondGoal })}
       error={errorOf('secondGoal')}
