@@ -1,5 +1,6 @@
 import preact from '@preact/preset-vite';
 import { defineConfig, type Plugin } from 'vite';
+import { VitePWA } from 'vite-plugin-pwa';
 
 /** The dev server injects inline styles and a reload socket, which the page's own policy rightly blocks. */
 const noPolicyInDev = (): Plugin => ({
@@ -7,6 +8,46 @@ const noPolicyInDev = (): Plugin => ({
   apply: 'serve',
   transformIndexHtml: (html) => html.replace(/<meta\s+http-equiv="Content-Security-Policy"[^>]*>/, ''),
 });
+
+/**
+ * Everything that the page needs is stored by the first visit, the voice included. A new worker waits until the runner
+ * takes it: it must not change the page in the middle of a race.
+ */
+const offline = () =>
+  VitePWA({
+    registerType: 'prompt',
+    injectRegister: null,
+    manifest: {
+      id: '/',
+      name: 'Soundline',
+      short_name: 'Soundline',
+      description: 'A voice in the ear of a runner who races by the clock.',
+      lang: 'en',
+      start_url: '/',
+      display: 'standalone',
+      theme_color: '#0a1018',
+      background_color: '#000000',
+      categories: ['sports', 'fitness'],
+      icons: [
+        { src: '/icon-192.png', sizes: '192x192', type: 'image/png' },
+        { src: '/icon-512.png', sizes: '512x512', type: 'image/png' },
+        { src: '/icon-maskable-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+        { src: '/icon.svg', sizes: 'any', type: 'image/svg+xml' },
+      ],
+    },
+    workbox: {
+      globPatterns: ['**/*.{html,js,css,svg,png,mp3,json}'],
+      // Nothing plays it yet.
+      globIgnores: ['voice/*-loud.mp3'],
+      maximumFileSizeToCacheInBytes: 8_000_000,
+      inlineWorkboxRuntime: true,
+      sourcemap: false,
+      navigateFallback: '/index.html',
+      skipWaiting: false,
+      clientsClaim: false,
+      cleanupOutdatedCaches: true,
+    },
+  });
 
 /** What a header can say and a meta element cannot. The content policy itself stands in index.html, so that every host has it. */
 const headers = {
@@ -18,7 +59,7 @@ const headers = {
 };
 
 export default defineConfig({
-  plugins: [preact(), noPolicyInDev()],
+  plugins: [preact(), noPolicyInDev(), offline()],
   // A page of a few dozen kB needs no splitting; and nothing may be fetched lazily in the middle of a race.
   build: { target: 'es2022', assetsInlineLimit: 0 },
   preview: { port: 4173, strictPort: false, headers },

@@ -1,20 +1,26 @@
+import { computed } from '@preact/signals';
 import { render } from 'preact';
 import { measureLine } from './core/course/line.ts';
 import { parsePlanFile } from './core/plan/parseRacePlan.ts';
 import { demoCourse } from './demo/course.ts';
 import { DEMO_PEN_S, DEMO_SEED, demoDeadM, demoPlan, demoPresses, demoRunner } from './demo/race.ts';
 import { createLogStore } from './log/store.ts';
+import { keepStorage, watchInstall } from './offline/install.ts';
+import { createOffline } from './offline/offline.ts';
 import { App } from './screens/app.tsx';
 import { CourseScreen } from './screens/course/course.tsx';
 import { DayScreen } from './screens/day/day.tsx';
 import { FuelScreen } from './screens/fuel/fuel.tsx';
 import { GoalScreen } from './screens/goal/goal.tsx';
 import { PaperScreen } from './screens/paper/paper.tsx';
+import { OfflineState } from './screens/parts/offlineState.tsx';
 import { SoundState } from './screens/parts/soundState.tsx';
 import { PlanScreen } from './screens/plan/plan.tsx';
+import { ReadyScreen } from './screens/ready/ready.tsx';
 import { RehearseScreen } from './screens/rehearse/rehearse.tsx';
 import { watchRoute } from './screens/route.ts';
 import { RunScreen } from './screens/run/run.tsx';
+import { ShareDoor } from './screens/share/shareDoor.tsx';
 import { WhatIfScreen } from './screens/whatIf/whatIf.tsx';
 import './screens/style/base.css';
 import './screens/style/chart.css';
@@ -24,24 +30,33 @@ import './screens/style/prepare.css';
 import './screens/style/paper.css';
 import './screens/style/rehearse.css';
 import './screens/style/run.css';
+import './screens/style/share.css';
+import { motionLeave } from './sensors/motion.ts';
 import { simulate } from './sensors/simulated.ts';
 import { TOWN } from './sensors/simulatedReceiver.ts';
 import { watchVisibility } from './sensors/visibility.ts';
+import { readBattery, readFreeMB } from './session/battery.ts';
 import { createPlanModel } from './session/planModel.ts';
 import { createPrepareModel } from './session/prepareModel.ts';
 import { createReminders } from './session/prepareReminders.ts';
 import { simulateInWorker } from './session/prepareSimulate.ts';
+import { createReadyModel } from './session/readyModel.ts';
 import { createRehearseModel } from './session/rehearseModel.ts';
+import { createRunChoices } from './session/runChoices.ts';
 import { createRunLead } from './session/runLead.ts';
 import { createRunModel } from './session/runModel.ts';
 import { createScreenLock, noSleepVideo } from './session/screenLock.ts';
 import { practiceTape } from './session/tape.ts';
+import { createButtons } from './voice/device/buttons.ts';
 import { createBuzz } from './voice/device/buzz.ts';
+import { createClick } from './voice/device/click.ts';
 import { pageTime } from './voice/device/pageTime.ts';
 import { createSpeaker } from './voice/device/speaker.ts';
 import { englishPack } from './voice/packs/english.ts';
 import { voiceOf } from './voice/utter.ts';
 
+/** What a runner hears who tries the sound. */
+const SAMPLE = { side: 'up', seconds: 4, sure: true } as const;
 /** What is told outside a run is told now or not at all. */
 const TELL_WITHIN_MS = 2000;
 
@@ -90,6 +105,8 @@ const rehearse = createRehearseModel({
   time: pageTime,
 });
 
+const choices = createRunChoices(localStorage);
+const buttons = createButtons();
 const run = createRunModel({
   planFileNow: plan.planFile,
   readConfig: (planFile) => {
@@ -107,6 +124,9 @@ const run = createRunModel({
   wallMs: Date.now,
   store: createLogStore(),
   lead: createRunLead(navigator.locks),
+  choices,
+  buttons,
+  click: createClick(),
   // The file's name holds a hash of what is in it.
   build: import.meta.url,
   tell: (what) => {
@@ -115,9 +135,49 @@ const run = createRunModel({
   },
 });
 
+const install = watchInstall();
+const ready = createReadyModel({
+  speaker,
+  sample: () =>
+    voice.utter({ kind: 'checkpoint', place: { name: 'halfway' }, timeS: 3120, ahead: SAMPLE }, 'long'),
+  lock: createScreenLock(navigator.wakeLock, noSleepVideo),
+  geolocation: navigator.geolocation,
+  time: pageTime,
+  nowMs: () => performance.timeOrigin + pageTime.nowMs(),
+  takeButtons: async (onPress) => (choices.buttons.value ? buttons.take(onPress) : false),
+  giveButtons: () => {
+    if (run.current.value === null) buttons.give();
+  },
+  battery: () => readBattery(navigator),
+  keep: () => keepStorage(navigator.storage),
+  freeMB: () => readFreeMB(navigator.storage),
+  motionLeave: motionLeave(window),
+  win: window,
+});
+
+const offline = createOffline({
+  workers: navigator.serviceWorker,
+  caches: globalThis.caches,
+  needed: ['/index.html', `/voice/${englishPack.variants.normal.file}`],
+  voiceDecoded: computed(() => ['asleep', 'ready'].includes(speaker.state.value)),
+  runIsOn: () => run.current.value !== null,
+  reload: () => location.reload(),
+});
+
 watchVisibility((visible) => {
-  if (visible) run.seenAgain();
-  else run.hidden();
+  if (visible) {
+    run.seenAgain();
+    offline.look();
+  } else run.hidden();
+});
+
+const isRunning = (): boolean => run.current.value?.phase.value === 'running';
+// A slip over the back button must not take the face away, nor a closed window the run without a question.
+window.addEventListener('hashchange', () => {
+  if (isRunning() && location.hash !== '#/run') location.replace('#/run');
+});
+window.addEventListener('beforeunload', (event) => {
+  if (isRunning()) event.preventDefault();
 });
 
 // A run that was cut off is more urgent than whatever the address says.
@@ -138,7 +198,10 @@ render(
       whatIf: () => <WhatIfScreen model={prepare} plan={plan} />,
       rehearse: () => <RehearseScreen model={rehearse} sound={<SoundState speaker={speaker} />} />,
       run: () => <RunScreen model={run} plan={plan.plan.value} />,
+      ready: () => <ReadyScreen model={ready} offline={offline.state} install={install} />,
+      share: () => <ShareDoor plan={plan} />,
     }}
+    foot={<OfflineState offline={offline} />}
   />,
   page,
 );

@@ -5,14 +5,19 @@ import { PREPARE, SCREENS, type ScreenName } from './route.ts';
 const NAMES: Record<(typeof SCREENS)[number], string> = { plan: 'Plan', rehearse: 'Rehearse', run: 'Run' };
 
 /** The screen of the bar that an address belongs to. */
-const inBar = (name: ScreenName): ScreenName => (PREPARE.some((step) => step === name) ? 'plan' : name);
+const inBar = (name: ScreenName): ScreenName => {
+  if (name === 'ready') return 'run';
+  return name === 'share' || PREPARE.some((step) => step === name) ? 'plan' : name;
+};
 
 interface Props {
   readonly route: ReadonlySignal<ScreenName>;
   readonly screens: Record<ScreenName, () => ComponentChildren>;
+  /** Stands under every screen. */
+  readonly foot?: ComponentChildren;
 }
 
-export const App = ({ route, screens }: Props) => (
+export const App = ({ route, screens, foot }: Props) => (
   <>
     <header class="bar">
       <a class="name" href="#/rehearse">
@@ -31,5 +36,6 @@ export const App = ({ route, screens }: Props) => (
       </nav>
     </header>
     {screens[route.value]()}
+    {foot}
   </>
 );

@@ -3,10 +3,13 @@ import { type ReadonlySignal, signal } from '@preact/signals';
 export const SCREENS = ['plan', 'rehearse', 'run'] as const;
 /** The way to the race, in its order; in the bar they all are 'Plan'. */
 export const PREPARE = ['goal', 'course', 'plan', 'fuel', 'day', 'paper', 'whatIf'] as const;
-export type ScreenName = (typeof SCREENS)[number] | (typeof PREPARE)[number];
+/** Doors beside the way: the check before the start, a plan handed over. */
+export const ASIDE = ['ready', 'share'] as const;
+export type ScreenName = (typeof SCREENS)[number] | (typeof PREPARE)[number] | (typeof ASIDE)[number];
 
 const screenOf = (hash: string): ScreenName =>
-  [...SCREENS, ...PREPARE].find((name) => hash === `#/${name}`) ?? 'rehearse';
+  [...SCREENS, ...PREPARE, ...ASIDE].find((name) => hash === `#/${name}` || hash.startsWith(`#/${name}/`)) ??
+  'rehearse';
 
 /** Which screen the address names. Without one it is the rehearsal: the way to find out what Soundline does. */
 export const watchRoute = (win: Window = window): ReadonlySignal<ScreenName> => {

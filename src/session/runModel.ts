@@ -5,10 +5,14 @@ import type { RunConfig } from '../core/run/run.ts';
 import type { LogStore, RunHead } from '../log/store.ts';
 import type { Keeping } from '../log/storeRecorder.ts';
 import { type FixWatchPorts, watchFixes } from '../sensors/geolocation.ts';
+import type { Buttons } from '../voice/device/buttons.ts';
+import type { Click } from '../voice/device/click.ts';
 import type { PageTime } from '../voice/device/pageTime.ts';
 import type { Speaker } from '../voice/device/speaker.ts';
 import { type LiveRun, startLiveRun } from './liveRun.ts';
+import { workButtons } from './lockScreen.ts';
 import { findUnfinished, type ReadConfig, refoldRun, type Unfinished } from './recovery.ts';
+import type { RunChoices } from './runChoices.ts';
 import { originAfter, runClockOf } from './runClock.ts';
 import type { RunLead } from './runLead.ts';
 import { type RunRecord, startRecord } from './runRecord.ts';
@@ -32,6 +36,9 @@ export interface RunModel {
   /** What the runner says to a run broken off. */
   readonly goOn: () => Promise<void>;
   readonly putAway: () => Promise<void>;
+  readonly choices: RunChoices;
+  /** That a touch was felt. */
+  readonly click: (kind: Click) => void;
   /** Wakes the sound, in a touch. */
   readonly wake: () => Promise<unknown>;
   /** The log of the current run as text, one JSON object a line. */
@@ -55,6 +62,9 @@ export interface RunParts {
   readonly wallMs: () => number;
   readonly store: LogStore;
   readonly lead: RunLead;
+  readonly choices: RunChoices;
+  readonly buttons: Buttons;
+  readonly click: (kind: Click) => void;
   /** Names the build, so that no cache of another one is used. */
   readonly build: string;
   /** Says something outside a run. */
@@ -72,6 +82,7 @@ export const createRunModel = (parts: RunParts): RunModel => {
   const brokenOff = signal<Unfinished | null>(null);
   let record: RunRecord | null = null;
   let stopSound = (): void => {};
+  let stopButtons = (): void => {};
 
   const onKeeping = (next: Keeping): void => {
     const before = keeping.value;
@@ -82,6 +93,8 @@ export const createRunModel = (parts: RunParts): RunModel => {
 
   const end = (): void => {
     stopSound();
+    stopButtons();
+    parts.buttons.give();
     record?.end();
     lock.release();
     parts.lead.give();
@@ -119,8 +132,16 @@ export const createRunModel = (parts: RunParts): RunModel => {
       ...(past === null ? {} : { refold: (cell) => refoldRun(past, parts.build, cell) }),
     });
     current.value = run;
+    stopButtons = workButtons(parts.buttons, run);
     stopSound = watchSound(speaker.state, time, past !== null, run.notice);
   };
+
+  const takeButtons = (): Promise<boolean> =>
+    parts.buttons.take((press) => {
+      parts.click(press === 'marker' ? 'press' : 'hold');
+      if (press === 'hush') current.value?.hush();
+      else current.value?.press(press);
+    });
 
   const goOnWith = async (past: Unfinished): Promise<boolean> => {
     const config = parts.readConfig(past.head.planFile);
@@ -144,7 +165,12 @@ export const createRunModel = (parts: RunParts): RunModel => {
     prepare: async () => {
       current.value?.close();
       // Both want the touch that this is called in, so neither waits for the other.
-      const [, , leads] = await Promise.all([speaker.wake(), lock.hold(), parts.lead.take()]);
+      const [, , leads] = await Promise.all([
+        speaker.wake(),
+        lock.hold(),
+        parts.lead.take(),
+        parts.choices.buttons.value ? takeButtons() : null,
+      ]);
       elsewhere.value = !leads;
       const planFile = parts.planFileNow();
       const config = parts.readConfig(planFile);
@@ -177,6 +203,8 @@ export const createRunModel = (parts: RunParts): RunModel => {
       const { lines, last, head } = past;
       await store.append({ run: head.id, lines: [], from: lines.length, ...last, over: true }, 'strict');
     },
+    choices: parts.choices,
+    click: parts.click,
     wake: speaker.wake,
     logFile: () => (record?.lines() ?? []).map((line) => `${line}\n`).join(''),
     leave: () => {

@@ -51,6 +51,7 @@ describe('the face of a run is one button', () => {
   };
   const stop = async ({ page }: Awaited<ReturnType<typeof onTheRoad>>) => {
     await page.locator('.hold-button').click({ delay: 1700 });
+    await page.getByRole('button', { name: 'Hold again: end the run' }).click({ delay: 1700 });
     await page.getByRole('heading', { name: 'Stopped' }).waitFor();
     return page.locator('.call').evaluateAll((calls) => calls.map((c) => c.getAttribute('data-kind')));
   };

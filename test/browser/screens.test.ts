@@ -102,11 +102,14 @@ describe.each(each)('on a %s', (name, size) => {
     for (const selector of ['.face .sounding .figure', '.face-figures dd', '.face-strip', '.hold-button'])
       expect(await contrastOf(page, selector, [0, 0, 0])).toBeGreaterThanOrEqual(7);
 
-    // A touch must not end it; a hold does.
+    // Neither a touch ends it nor one hold; two do.
     await page.locator('.hold-button').click();
     await page.waitForTimeout(300);
     expect(await page.locator('.face').count()).toBe(1);
     await page.locator('.hold-button').click({ delay: 1700 });
+    await page.waitForTimeout(300);
+    expect(await page.locator('.face').count()).toBe(1);
+    await page.getByRole('button', { name: 'Hold again: end the run' }).click({ delay: 1700 });
     await page.getByRole('heading', { name: 'Stopped' }).waitFor();
     expect(await sidewaysPx(page)).toBe(0);
     expect(complaints).toEqual([]);

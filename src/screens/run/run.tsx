@@ -3,13 +3,18 @@ import type { RacePlan } from '../../core/plan/racePlan.ts';
 import type { LiveRun } from '../../session/liveRun.ts';
 import type { RunModel } from '../../session/runModel.ts';
 import { distance, span, unitName } from '../format.ts';
+import { BrokenOff } from './brokenOff.tsx';
+import { Choices } from './choices.tsx';
 import { Instruments } from './instruments.tsx';
 import { RunFace } from './runFace.tsx';
 import { RunSummary } from './runSummary.tsx';
 
 export const RunScreen = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
   const run = model.current.value;
-  if (run === null) return <Before model={model} plan={plan} />;
+  if (run === null) {
+    if (model.brokenOff.value !== null) return <BrokenOff model={model} />;
+    return <Before model={model} plan={plan} />;
+  }
   switch (run.phase.value) {
     case 'ready':
       return <Ready model={model} run={run} />;
@@ -35,7 +40,7 @@ const Before = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
       <header class="lead-in">
         <h1>Run</h1>
         <p>
-          {planLine(plan)}. <a href="#/plan">Change the plan</a>
+          {planLine(plan)}. <a href="#/plan">Change the plan</a> · <a href="#/ready">Check this phone</a>
         </p>
       </header>
       <dl class="reasons">
@@ -57,6 +62,12 @@ const Before = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
           and the law decide. Chest pain or faintness: stop and get help.
         </dd>
       </dl>
+      {model.elsewhere.value && (
+        <p class="alarm" role="alert">
+          This run is in another window of this device. Go on there, or close that window and switch on here.
+        </p>
+      )}
+      <Choices choices={model.choices} />
       <div class="buttons">
         <button type="button" class="main-button" onClick={() => void begin()} disabled={busy.value}>
           Switch on

@@ -1,13 +1,17 @@
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
 import type { LiveRun } from '../../session/liveRun.ts';
 import type { RunModel } from '../../session/runModel.ts';
 import { clock, distance, unitName } from '../format.ts';
 import { useHold } from '../parts/hold.ts';
-import { HoldButton } from '../parts/holdButton.tsx';
 import { Sounding } from '../parts/sounding.tsx';
+import { Guard } from './guard.tsx';
+import { Stop } from './stop.tsx';
 
 /** Longer than a touch by accident, short enough for a runner at full effort. */
 const ASK_HOLD_MS = 700;
-const STOP_HOLD_MS = 1500;
+/** An open guard closes by itself after this long without a touch. */
+const OPEN_MS = 15_000;
 
 const positionText = (run: LiveRun): string => {
   const { signal, distanceSdM, sinceFixS } = run.view.value.progress;
@@ -30,23 +34,43 @@ const stripText = (model: RunModel, run: LiveRun): string => {
   const troubles = [
     ...(lock === 'held' || lock === 'video' ? [] : ['screen may go dark']),
     ...(model.sound.value === 'ready' ? [] : ['no sound: touch']),
+    ...(model.keeping.value === 'stored' ? [] : ['not recorded']),
   ];
   return [positionText(run), ...troubles].join(' · ');
 };
 
 /**
- * The face of a run: black, three figures, the whole of it one button. Drawn once a second.
+ * The face of a run: black, three figures, the whole of it one button. Drawn once a second. In the pocket a guard lies
+ * over it.
  */
 export const RunFace = ({ model, run }: { model: RunModel; run: LiveRun }) => {
   const view = run.view.value;
   const { unit } = run.cell.config.plan;
+  const pocket = model.choices.pocket.value;
+  const touched = useSignal(0);
+  const open = useSignal(!pocket);
+  useEffect(() => {
+    if (!pocket || !open.value) return;
+    const timer = setTimeout(() => {
+      open.value = false;
+    }, OPEN_MS);
+    return () => clearTimeout(timer);
+  }, [pocket, open.value, touched.value]);
+  const press = (event: 'ask' | 'marker'): void => {
+    touched.value++;
+    // A touch is what a browser wants before it gives sound.
+    void model.wake();
+    model.click(event === 'ask' ? 'hold' : 'press');
+    run.press(event);
+  };
   const [pad, down] = useHold(
     ASK_HOLD_MS,
-    () => run.press('ask'),
-    () => run.press('marker'),
+    () => press('ask'),
+    () => press('marker'),
   );
   return (
     <main class="face" data-signal={view.progress.signal}>
+      <h1 class="unseen">Running</h1>
       <p class="face-strip">{stripText(model, run)}</p>
       <Sounding drift={view.drift} />
       <dl class="face-figures">
@@ -66,7 +90,16 @@ export const RunFace = ({ model, run }: { model: RunModel; run: LiveRun }) => {
         aria-label="Press at a board. Hold to ask where you stand."
         {...pad}
       />
-      <HoldButton label="Hold to stop" holdMs={STOP_HOLD_MS} onHold={() => run.press('stop')} />
+      <Stop onStop={() => run.press('stop')} />
+      {pocket && !open.value && (
+        <Guard
+          onOpen={() => {
+            open.value = true;
+            void model.wake();
+            model.click('guard');
+          }}
+        />
+      )}
     </main>
   );
 };

@@ -12,6 +12,8 @@ export interface RoadRunner {
   /** Stands for some seconds, a fix each. */
   readonly stand: (seconds: number) => Promise<void>;
   /** Runs until a place is reached, a fix a second of real time. */
+  /** Is where `placeM` says, a fix a second, until `done`. */
+  readonly follow: (placeM: () => number, done: () => boolean, speedMps: number) => Promise<void>;
   readonly runTo: (atM: number, speedMps: number) => Promise<void>;
 }
 
@@ -40,6 +42,13 @@ export const roadRunner = async (page: Page): Promise<RoadRunner> => {
       for (let i = 0; i < seconds; i++) {
         await tell(0);
         await sleep(1000);
+      }
+    },
+    follow: async (placeM, done, speedMps) => {
+      while (!done()) {
+        atM = placeM();
+        await tell(speedMps);
+        for (let i = 0; i < 10 && !done(); i++) await sleep(100);
       }
     },
     runTo: async (toM, speedMps) => {

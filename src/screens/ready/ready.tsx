@@ -1,0 +1,137 @@
+import type { ReadonlySignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import type { ReadyModel } from '../../session/readyModel.ts';
+import { type Grade, readingsOf, verdictOf } from './readings.ts';
+
+/** Installation, as src/offline has it. */
+export interface InstallSigns {
+  readonly installed: boolean;
+  readonly canAsk: ReadonlySignal<boolean>;
+  readonly ask: () => Promise<void>;
+  readonly byHand: boolean;
+}
+
+interface Props {
+  readonly model: ReadyModel;
+  readonly offline: ReadonlySignal<'absent' | 'fetching' | 'ready' | 'failed'>;
+  readonly install: InstallSigns;
+}
+
+/** Shape as well as colour tells how it stands. */
+const SIGNS: Record<Grade, string> = { good: '●', better: '▲', must: '■', wait: '○' };
+const GRADES: Record<Grade, string> = {
+  good: 'fine',
+  better: 'could be better',
+  must: 'missing',
+  wait: 'open',
+};
+
+const InstallHint = ({ install }: { install: InstallSigns }) => {
+  if (install.installed) return null;
+  return (
+    <p class="hint">
+      {install.canAsk.value ? (
+        <button type="button" onClick={() => void install.ask()}>
+          Install Soundline
+        </button>
+      ) : (
+        install.byHand && 'Install first: Share, then Add to Home Screen, and set up your plan there. '
+      )}{' '}
+      {install.byHand
+        ? 'A tab and the installed app do not share what they store.'
+        : 'Installed it opens without a network, and the browser keeps its logs.'}
+    </p>
+  );
+};
+
+/** Before the start: everything tried for real, what to do where it fails, and one word at the end. */
+export const ReadyScreen = ({ model, offline, install }: Props) => {
+  useEffect(() => model.end, [model]);
+  if (!model.begun.value)
+    return (
+      <main class="run-before">
+        <header class="lead-in">
+          <h1>Ready to race?</h1>
+          <p>Tries each thing that a race needs, on this device, as it will be used. It takes a minute.</p>
+        </header>
+        <InstallHint install={install} />
+        <p class="note">
+          You will be asked for your position. It stays on this device. Stand outside, with your earphones in.
+        </p>
+        <div class="buttons">
+          <button type="button" class="main-button" onClick={() => void model.begin()}>
+            Begin the check
+          </button>
+        </div>
+      </main>
+    );
+  const readings = readingsOf(model, offline.value);
+  const verdict = verdictOf(readings);
+  return (
+    <main class="run-before">
+      <header class="lead-in">
+        <h1>{verdict.ready ? 'Ready' : 'Not ready yet'}</h1>
+        <p role="status" data-ready={verdict.ready}>
+          {verdict.text}
+        </p>
+      </header>
+      <ul class="instruments" aria-label="Checks">
+        {readings.map(({ name, grade, text, help }) => (
+          <li key={name} data-grade={grade === 'must' ? 'bad' : grade === 'better' ? 'warn' : grade}>
+            <span class="sign" aria-hidden="true">
+              {SIGNS[grade]}
+            </span>
+            <div>
+              <b>{name}</b> <span class="unseen">({GRADES[grade]})</span> {text}
+              {help !== undefined && <p class="note">{help}</p>}
+              {name === 'Sound' && <SoundTrial model={model} />}
+              {name === 'Earphone delay' && <DelayTrial model={model} />}
+            </div>
+          </li>
+        ))}
+      </ul>
+      <p class="note">
+        No page can see whether low-power mode is on, or how bright the screen is: switch the one off and turn
+        the other down. Do not press the power button during the run.
+      </p>
+      <div class="buttons">
+        <a class="button main-button" href="#/run">
+          {verdict.ready ? 'To the start' : 'To the start all the same'}
+        </a>
+      </div>
+    </main>
+  );
+};
+
+const SoundTrial = ({ model }: { model: ReadyModel }) => (
+  <div class="buttons">
+    <button type="button" onClick={model.play}>
+      Play the sample
+    </button>
+    {model.heard.value === 'playing' && (
+      <>
+        <span>Did you hear it?</span>
+        <button type="button" onClick={() => model.sayHeard(true)}>
+          Yes
+        </button>
+        <button type="button" onClick={() => model.sayHeard(false)}>
+          No
+        </button>
+      </>
+    )}
+  </div>
+);
+
+const DelayTrial = ({ model }: { model: ReadyModel }) => (
+  <div class="buttons">
+    {model.taps.running.value ? (
+      <button type="button" class="tap-here" onPointerDown={model.taps.tap} onKeyDown={model.taps.tap}>
+        Tap with each beat
+      </button>
+    ) : (
+      <button type="button" onClick={model.taps.start}>
+        Measure
+      </button>
+    )}
+  </div>
+);

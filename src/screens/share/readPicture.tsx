@@ -1,0 +1,111 @@
+import { useSignal } from '@preact/signals';
+import { useEffect, useRef } from 'preact/hooks';
+import { type Pixels, readCode } from '../../share/picture.ts';
+
+interface Props {
+  readonly onText: (text: string) => void;
+  readonly onTrouble: (text: string) => void;
+}
+
+/** Photographs are larger than a code needs, and reading one takes time by its area. */
+const MOST_PX = 1600;
+const LOOK_EVERY_MS = 250;
+
+const pixelsOf = (source: CanvasImageSource, width: number, height: number): Pixels | null => {
+  const shrink = Math.min(1, MOST_PX / Math.max(width, height));
+  const canvas = document.createElement('canvas');
+  canvas.width = Math.round(width * shrink);
+  canvas.height = Math.round(height * shrink);
+  const context = canvas.getContext('2d', { willReadFrequently: true });
+  if (context === null || canvas.width === 0 || canvas.height === 0) return null;
+  context.drawImage(source, 0, 0, canvas.width, canvas.height);
+  return context.getImageData(0, 0, canvas.width, canvas.height);
+};
+
+const readFile = async (file: File): Promise<string | null> => {
+  const bitmap = await createImageBitmap(file);
+  const pixels = pixelsOf(bitmap, bitmap.width, bitmap.height);
+  bitmap.close();
+  return pixels === null ? null : readCode(pixels);
+};
+
+/** Reads a picture code by the camera where that is allowed, and from a picture file anywhere. */
+export const ReadPicture = ({ onText, onTrouble }: Props) => {
+  const camera = useSignal<MediaStream | null>(null);
+  const video = useRef<HTMLVideoElement>(null);
+  const input = useRef<HTMLInputElement>(null);
+
+  const stop = (): void => {
+    for (const track of camera.value?.getTracks() ?? []) track.stop();
+    camera.value = null;
+  };
+  useEffect(() => stop, []);
+  useEffect(() => {
+    const element = video.current;
+    if (camera.value === null || element === null) return;
+    element.srcObject = camera.value;
+    element.play().catch(() => {});
+    const timer = setInterval(() => {
+      const pixels = pixelsOf(element, element.videoWidth, element.videoHeight);
+      const text = pixels === null ? null : readCode(pixels);
+      if (text === null) return;
+      stop();
+      onText(text);
+    }, LOOK_EVERY_MS);
+    return () => clearInterval(timer);
+  }, [camera.value]);
+
+  const look = async (): Promise<void> => {
+    try {
+      camera.value = await navigator.mediaDevices.getUserMedia({ video: { facingMode: 'environment' } });
+    } catch {
+      onTrouble(
+        'The camera is not allowed, or there is none. Photograph the code and open the picture instead.',
+      );
+    }
+  };
+  const open = async (file: File): Promise<void> => {
+    try {
+      const text = await readFile(file);
+      if (text === null)
+        onTrouble(
+          'No code was found in this picture. Take it straight on, whole, with its white margin, and sharp.',
+        );
+      else onText(text);
+    } catch {
+      onTrouble('This file is no picture that the browser can open.');
+    }
+  };
+
+  return (
+    <>
+      <div class="buttons">
+        {camera.value === null ? (
+          <button type="button" onClick={() => void look()}>
+            Read with the camera
+          </button>
+        ) : (
+          <button type="button" onClick={stop}>
+            Camera off
+          </button>
+        )}
+        <button type="button" onClick={() => input.current?.click()}>
+          Open a picture
+        </button>
+        <input
+          ref={input}
+          type="file"
+          accept="image/*"
+          hidden
+          aria-label="Open a picture of a code"
+          onChange={(event) => {
+            const file = event.currentTarget.files?.[0];
+            if (file) void open(file);
+            event.currentTarget.value = '';
+          }}
+        />
+      </div>
+      {camera.value !== null && <video ref={video} class="camera" muted playsInline aria-label="Camera" />}
+    </>
+  );
+};

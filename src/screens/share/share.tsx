@@ -1,0 +1,175 @@
+import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
+import type { PlanModel } from '../../session/planModel.ts';
+import {
+  codeIn,
+  decodePlan,
+  encodePlan,
+  encodeWithin,
+  linkOf,
+  type PlanCode,
+  type SharedPlan,
+} from '../../share/code.ts';
+import { EASY_CODE_CHARS, MOST_CODE_CHARS } from '../../share/picture.ts';
+import { sharedOf, textOf } from '../../share/planFile.ts';
+import { Code } from './picture.tsx';
+import { ReadPicture } from './readPicture.tsx';
+
+/** A plan on its way to another device: as a link, as a picture code, and back. Nothing passes any server. */
+export const ShareScreen = ({ plan }: { plan: PlanModel }) => (
+  <main class="run-before share">
+    <header class="lead-in">
+      <h1>Hand a plan over</h1>
+      <p>
+        From this device to another, a wrist for instance, without any server: the plan is in the link and in
+        the picture, whole.
+      </p>
+    </header>
+    <Give plan={plan} />
+    <Take plan={plan} />
+  </main>
+);
+
+interface Given {
+  readonly link: string;
+  readonly picture: PlanCode | null;
+}
+
+const give = async (shared: SharedPlan): Promise<Given> => {
+  const room = (chars: number): number => chars - linkOf(location.origin, '').length;
+  const [link, easy] = await Promise.all([encodePlan(shared), encodeWithin(shared, room(EASY_CODE_CHARS))]);
+  const picture = easy ?? (await encodeWithin(shared, room(MOST_CODE_CHARS)));
+  return { link: linkOf(location.origin, link.text), picture };
+};
+
+const Give = ({ plan }: { plan: PlanModel }) => {
+  const given = useSignal<Given | null>(null);
+  const copied = useSignal(false);
+  const file = plan.planFile();
+  useEffect(() => {
+    let stale = false;
+    copied.value = false;
+    give(sharedOf(file)).then(
+      (next) => {
+        if (!stale) given.value = next;
+      },
+      () => {},
+    );
+    return () => {
+      stale = true;
+    };
+  }, [file]);
+  const now = given.value;
+  if (now === null) return <p role="status">A moment …</p>;
+  const { link, picture } = now;
+  return (
+    <section aria-label="Give">
+      <h2>Give: {plan.plan.value.name}</h2>
+      {picture === null ? (
+        <p class="note">This plan is too long for a picture code. Use the link.</p>
+      ) : (
+        <>
+          <Code text={linkOf(location.origin, picture.text)} />
+          <p class="note">
+            {picture.courseOffM === 0
+              ? 'Photograph it from the other device. It holds the whole plan.'
+              : `Photograph it from the other device. It holds the whole plan; the course is drawn with fewer points, to within ${picture.courseOffM} m. The link holds every point.`}
+          </p>
+        </>
+      )}
+      <div class="buttons">
+        <button
+          type="button"
+          class="main-button"
+          onClick={() =>
+            navigator.clipboard.writeText(link).then(
+              () => {
+                copied.value = true;
+              },
+              () => {},
+            )
+          }
+        >
+          {copied.value ? 'Copied' : 'Copy the link'}
+        </button>
+      </div>
+      <label class="field">
+        The link, {link.length} characters
+        <input type="text" readonly value={link} onFocus={(event) => event.currentTarget.select()} />
+      </label>
+      <p class="note">
+        Whoever has the link has the plan and its course. It is never sent anywhere by itself.
+      </p>
+    </section>
+  );
+};
+
+const Take = ({ plan }: { plan: PlanModel }) => {
+  const trouble = useSignal<string | null>(null);
+  const found = useSignal<SharedPlan | null>(null);
+  const taken = useSignal(false);
+
+  const read = async (text: string): Promise<void> => {
+    taken.value = false;
+    const got = await decodePlan(codeIn(text));
+    found.value = got.ok ? got.value : null;
+    trouble.value = got.ok ? null : got.error;
+  };
+  useEffect(() => {
+    const look = (): void => {
+      if (location.hash.startsWith('#/share/')) void read(location.hash);
+    };
+    look();
+    addEventListener('hashchange', look);
+    return () => removeEventListener('hashchange', look);
+  }, []);
+
+  const take = (): void => {
+    if (found.value === null) return;
+    trouble.value = plan.importPlan(textOf(found.value));
+    taken.value = trouble.value === null;
+    found.value = null;
+  };
+
+  return (
+    <section aria-label="Take">
+      <h2>Take</h2>
+      {trouble.value !== null && (
+        <p class="alarm" role="alert">
+          {trouble.value}
+        </p>
+      )}
+      {found.value !== null && (
+        <div class="found">
+          <p>
+            A plan is here: <b>{String(found.value.plan['name'] ?? 'without a name')}</b>
+            {found.value.course === null
+              ? ', without a course'
+              : `, with a course of ${found.value.course.length} points`}
+            . Taking it replaces the plan in the form.
+          </p>
+          <div class="buttons">
+            <button type="button" class="main-button" onClick={take}>
+              Take this plan
+            </button>
+          </div>
+        </div>
+      )}
+      {taken.value && (
+        <p role="status">
+          Taken. <a href="#/plan">See the plan</a> or go <a href="#/run">to the start</a>.
+        </p>
+      )}
+      <label class="field">
+        Paste a link here
+        <input type="text" onChange={(event) => void read(event.currentTarget.value)} />
+      </label>
+      <ReadPicture
+        onText={(text) => void read(text)}
+        onTrouble={(text) => {
+          trouble.value = text;
+        }}
+      />
+    </section>
+  );
+};

@@ -1,0 +1,179 @@
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import type { RunBatch } from '../../src/log/store.ts';
+import { linesOf } from '../../src/log/store.ts';
+import { launchOwn, type OwnBrowser, profile } from './support/ownBrowser.ts';
+import { roadRunner } from './support/roadRunner.ts';
+import { heardWords, spokenCalls } from './support/spoken.ts';
+import { type Started, tapSound } from './support/tap.ts';
+
+const KILLS = 30;
+const SPEED_MPS = 4;
+/** A life between two kills lasts this long at least and at most, drawn evenly. */
+const LIFE_S = [0.3, 3.7] as const;
+const DISTANCE_M = 680;
+const PLAN = {
+  version: 1,
+  kind: 'race',
+  name: 'Breakwater mile',
+  distanceM: DISTANCE_M,
+  goalS: 176,
+  pacing: 'pace',
+  checkpointsM: [50, 100, 150, 200, 250, 300, 350, 400, 450, 500, 550, 600],
+};
+
+/** xorshift32: the same moments in every run of the tests. */
+const drawFrom = (seed: number): (() => number) => {
+  let x = seed;
+  return () => {
+    x ^= x << 13;
+    x ^= x >>> 17;
+    x ^= x << 5;
+    return (x >>> 0) / 2 ** 32;
+  };
+};
+
+interface Life {
+  readonly began: 'ready' | 'running';
+  /** From the navigation to the face with its figures, seconds. */
+  readonly openedS: number;
+  readonly started: readonly Started[];
+}
+
+/** What the page has on the device. */
+const storedBatches = (page: Page): Promise<readonly RunBatch[]> =>
+  page.evaluate(
+    () =>
+      new Promise<RunBatch[]>((resolve, reject) => {
+        const open = indexedDB.open('soundline');
+        open.onerror = () => reject(open.error);
+        open.onsuccess = () => {
+          const all = open.result.transaction('batches').objectStore('batches').getAll();
+          all.onsuccess = () => {
+            open.result.close();
+            resolve(all.result);
+          };
+        };
+      }),
+  );
+
+const pageIn = async (context: BrowserContext, started: Started[]): Promise<Page> => {
+  const page = context.pages()[0] ?? (await context.newPage());
+  await page.exposeFunction('soundStarted', (sound: Started) => started.push(sound));
+  await tapSound(page);
+  await page.addInitScript((text) => {
+    localStorage.setItem('soundline.plan', text);
+    const { start } = AudioBufferSourceNode.prototype;
+    AudioBufferSourceNode.prototype.start = function (whenS = 0, fromS = 0, lengthS?: number) {
+      const tell = (window as unknown as { soundStarted: (sound: Started) => void }).soundStarted;
+      tell({
+        nowS: this.context.currentTime,
+        whenS,
+        fromS,
+        lengthS: lengthS ?? null,
+        bufferS: this.buffer?.duration ?? 0,
+        pageMs: performance.now(),
+      });
+      start.call(this, whenS, fromS, lengthS as number);
+    };
+  }, JSON.stringify(PLAN));
+  return page;
+};
+
+/** One race, through thirty deaths of the whole browser. */
+describe('a race whose browser is killed thirty times', () => {
+  const draw = drawFrom(20261125);
+  const { path, remove } = profile();
+  const lives: Life[] = [];
+  /** When each life's page was there, and when it was killed, wall clock. */
+  const spans: { bornMs: number; killedMs: number }[] = [];
+  let batches: readonly RunBatch[] = [];
+  let own: OwnBrowser | null = null;
+  let finishShown = '';
+  let trueFinishS = 0;
+
+  beforeAll(async () => {
+    let startedMs = 0;
+    const placeM = (): number => (SPEED_MPS * (Date.now() - startedMs)) / 1000;
+    for (let k = 0; k <= KILLS; k++) {
+      own = await launchOwn(path);
+      let bornMs = Date.now();
+      const started: Started[] = [];
+      const page = await pageIn(own.context, started);
+      const runner = await roadRunner(page);
+      if (k === 0) {
+        await page.goto(`${inject('origin')}/#/run`);
+        await page.getByRole('button', { name: 'Switch on' }).click();
+        await runner.stand(2);
+        await page.getByRole('button', { name: /^Start/ }).click();
+        startedMs = Date.now();
+        lives.push({ began: 'ready', openedS: 0, started });
+      } else {
+        // Whatever the address says: it is opened as from its icon.
+        await page.goto(`${inject('origin')}/`);
+        await page.locator('.face .sounding').waitFor({ timeout: 15_000 });
+        const openedS = (await page.evaluate(() => performance.now())) / 1000;
+        bornMs = Date.now();
+        lives.push({ began: 'running', openedS, started });
+        batches = await storedBatches(page);
+      }
+      if (k === KILLS) {
+        await runner.follow(placeM, () => placeM() > DISTANCE_M + 25, SPEED_MPS);
+        await page.getByRole('heading', { name: 'Finished' }).waitFor({ timeout: 20_000 });
+        finishShown = (await page.locator('.figures .figure').first().textContent()) ?? '';
+        trueFinishS = DISTANCE_M / SPEED_MPS;
+        batches = await storedBatches(page);
+      } else {
+        const untilMs = Date.now() + 1000 * (LIFE_S[0] + (LIFE_S[1] - LIFE_S[0]) * draw());
+        await runner.follow(placeM, () => Date.now() >= untilMs, SPEED_MPS);
+        const killedMs = Date.now();
+        await own.kill();
+        own = null;
+        spans.push({ bornMs, killedMs });
+      }
+    }
+  }, 400_000);
+  afterAll(async () => {
+    await own?.kill();
+    remove();
+  });
+
+  test('goes on by itself, every time, within two seconds', () => {
+    const opened = lives.slice(1).map((life) => life.openedS);
+    console.info(`opened in ${opened.map((s) => s.toFixed(2)).join(' ')} s`);
+    expect(opened).toHaveLength(KILLS);
+    // One in ten may fall on a moment when the machine builds something else.
+    expect(opened.toSorted((a, b) => a - b)[Math.floor(0.9 * KILLS)]).toBeLessThan(2);
+  });
+
+  test('keeps its own clock to a tenth of a second over all of them', () => {
+    const ahead = batches.map((b) => b.engineMs - b.wallMs);
+    expect(Math.max(...ahead) - Math.min(...ahead)).toBeLessThan(100);
+  });
+
+  test('loses at most the last five seconds of fixes each time', () => {
+    const written = batches.map((b) => b.wallMs);
+    for (const { bornMs, killedMs } of spans)
+      expect(killedMs - Math.max(bornMs, ...written.filter((ms) => ms <= killedMs))).toBeLessThan(5000);
+    expect(linesOf(batches).length).toBeGreaterThan(60);
+  });
+
+  test('says no cue twice, and the finish once', () => {
+    const words = lives.flatMap((life) =>
+      spokenCalls(life.started.filter((s) => s.bufferS > 0.01)).map((c) => heardWords(c.words)),
+    );
+    console.info(words.join(' | '));
+    const about = (start: string): string[] => words.filter((w) => w.startsWith(start));
+    for (const tenth of ['one', 'two', 'three', 'four', 'five', 'six'])
+      expect(about(`zero point ${tenth} k`).length).toBeLessThanOrEqual(1);
+    expect(about('clock running')).toHaveLength(1);
+    expect(about('finish')).toHaveLength(1);
+    expect(about('halfway').length).toBeLessThanOrEqual(1);
+  });
+
+  test('finishes with the right time', () => {
+    expect(finishShown).toMatch(/^2:[45]\d$/);
+    const [m = 0, s = 0] = finishShown.split(':').map(Number);
+    expect(Math.abs(60 * m + s - trueFinishS)).toBeLessThan(3);
+  });
+});
