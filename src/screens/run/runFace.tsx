@@ -6,6 +6,7 @@ import { clock, distance, unitName } from '../format.ts';
 import { useHold } from '../parts/hold.ts';
 import { Sounding } from '../parts/sounding.tsx';
 import { Guard } from './guard.tsx';
+import { Level } from './level.tsx';
 import { Stop } from './stop.tsx';
 
 /** Longer than a touch by accident, short enough for a runner at full effort. */
@@ -56,7 +57,7 @@ export const RunFace = ({ model, run }: { model: RunModel; run: LiveRun }) => {
     }, OPEN_MS);
     return () => clearTimeout(timer);
   }, [pocket, open.value, touched.value]);
-  const press = (event: 'ask' | 'marker'): void => {
+  const press = (event: 'ask' | 'marker' | 'level'): void => {
     touched.value++;
     // A touch is what a browser wants before it gives sound.
     void model.wake();
@@ -90,6 +91,7 @@ export const RunFace = ({ model, run }: { model: RunModel; run: LiveRun }) => {
         aria-label="Press at a board. Hold to ask where you stand."
         {...pad}
       />
+      <Level run={run} onPress={() => press('level')} />
       <Stop onStop={() => run.press('stop')} />
       {pocket && !open.value && (
         <Guard
