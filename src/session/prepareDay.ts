@@ -25,7 +25,7 @@ export interface DaySheet {
 }
 
 /** `2027-05-09`; null where it is no date. */
-export const dateOf = (text: string): CivilDate | null => {
+const dateOf = (text: string): CivilDate | null => {
   const m = /^(\d{4})-(\d\d)-(\d\d)$/.exec(text.trim());
   if (m === null) return null;
   const date = { year: Number(m[1]), month: Number(m[2]), day: Number(m[3]) };

@@ -39,7 +39,7 @@ export const DayScreen = ({ model, plan, reminders }: Props) => {
         <section class="sheet" aria-label="The day by the clock">
           <ol class="clock-list">
             {sheet.items.map((item) => (
-              <li key={item.kind} data-kind={item.kind}>
+              <li key={item.kind} class="clock-item" data-kind={item.kind}>
                 <span class="figure clock-time">
                   {timeOfDayText(item.clockMin)}
                   {item.clockMin < 0 && <span class="row-note"> evening before</span>}
