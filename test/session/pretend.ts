@@ -6,6 +6,8 @@ import type { PageTime } from '../../src/voice/device/pageTime.ts';
 export interface PretendTime extends PageTime {
   /** Lets time pass, with the timers on their way. */
   readonly pass: (ms: number) => void;
+  /** Lets time pass while the page is frozen: no timer runs, and those that were due run late. */
+  readonly freeze: (ms: number) => void;
 }
 
 export const pretendTime = (): PretendTime => {
@@ -17,6 +19,10 @@ export const pretendTime = (): PretendTime => {
       const timer = { dueMs: nowMs + everyMs, everyMs, run };
       timers.add(timer);
       return () => timers.delete(timer);
+    },
+    freeze: (ms) => {
+      nowMs += ms;
+      for (const timer of timers) timer.dueMs = Math.max(timer.dueMs, nowMs);
     },
     pass: (ms) => {
       const untilMs = nowMs + ms;

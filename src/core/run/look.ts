@@ -1,7 +1,7 @@
 import type { Found } from '../cues/cue.ts';
 import type { Moment } from '../cues/moment.ts';
 import { lookForCheckpoint } from '../cues/rules/checkpoint.ts';
-import { lookForDue } from '../cues/rules/due.ts';
+import { lookForDue, lookForPressByClock } from '../cues/rules/due.ts';
 import { finishCue, lookForFinish } from '../cues/rules/finish.ts';
 import { lookForFuel } from '../cues/rules/fuel.ts';
 import { lookForMarker } from '../cues/rules/marker.ts';
@@ -38,6 +38,10 @@ export const finish = (draft: Draft, moment: Moment, atMs: number): void => {
   };
   offerTo(draft, finishCue(moment, atMs), moment.nowMs);
 };
+
+/** A press while there is nothing to go by but the clock. */
+export const lookAtPressByClock = (draft: Draft, moment: Moment): void =>
+  keep(draft, 'due', lookForPressByClock(draft.watch.due, moment), moment.nowMs);
 
 /** Marks on the course that are called as they are crossed. */
 export const lookAtMarks = (draft: Draft, moment: Moment): void => {

@@ -1,4 +1,5 @@
 import { answerBeforeStart, answerCue } from '../cues/rules/answer.ts';
+import { isByClock } from '../cues/rules/due.ts';
 import { finishAtStop } from '../cues/rules/finish.ts';
 import { noticeCue } from '../cues/rules/notice.ts';
 import { pacerCue } from '../cues/rules/pacer.ts';
@@ -9,7 +10,7 @@ import { beginKeeping } from '../drift/keeping.ts';
 import { absorb, progressAt } from '../estimate/estimator.ts';
 import type { Input } from '../estimate/input.ts';
 import { type Draft, letSpeak, momentOf, offerTo } from './draft.ts';
-import { finish, look, lookAtMarks } from './look.ts';
+import { finish, look, lookAtMarks, lookAtPressByClock } from './look.ts';
 import type { Run, Step } from './run.ts';
 import { type NoticeInput, type RunInput, withSetting } from './settings.ts';
 import { beginWatch } from './watch.ts';
@@ -69,7 +70,9 @@ const react = (draft: Draft, input: Input, before: Run): void => {
   if (asked) offerTo(draft, answerCue(moment), nowMs);
   if (input.type === 'event' && input.event === 'level')
     offerTo(draft, pacerCue(moment, draft.estimate.gunMs), nowMs);
-  if (lastPress !== null && lastPress !== before.estimate.lastPress) {
+  if (input.type === 'event' && input.event === 'marker' && isByClock(moment))
+    lookAtPressByClock(draft, moment);
+  else if (lastPress !== null && lastPress !== before.estimate.lastPress) {
     if (lastPress.boardM === null) offerTo(draft, noBoardCue(moment), nowMs);
     else lookAtMarks(draft, moment);
   }

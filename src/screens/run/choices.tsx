@@ -2,7 +2,7 @@ import type { Signal } from '@preact/signals';
 import type { RunModel } from '../../session/runModel.ts';
 
 const Check = ({ value, label, note }: { value: Signal<boolean>; label: string; note: string }) => (
-  <label class="choice">
+  <label class="carry-choice">
     <input
       type="checkbox"
       checked={value.value}
@@ -19,7 +19,7 @@ const Check = ({ value, label, note }: { value: Signal<boolean>; label: string; 
 
 /** How the phone is carried and what it may take. */
 export const Choices = ({ choices }: { choices: RunModel['choices'] }) => (
-  <fieldset class="choices">
+  <fieldset class="carry">
     <legend>On the way</legend>
     <Check
       value={choices.pocket}

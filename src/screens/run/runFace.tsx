@@ -14,6 +14,10 @@ const ASK_HOLD_MS = 700;
 /** An open guard closes by itself after this long without a touch. */
 const OPEN_MS = 15_000;
 
+/** A figure vaguer than this is none. */
+const MOST_DRIFT_SD_S = 60;
+const MOST_DISTANCE_SD_M = 200;
+
 const positionText = (run: LiveRun): string => {
   const { signal, distanceSdM, sinceFixS } = run.view.value.progress;
   const off = `±${Math.max(1, Math.round(1.96 * distanceSdM))} m`;
@@ -46,6 +50,8 @@ const stripText = (model: RunModel, run: LiveRun): string => {
  */
 export const RunFace = ({ model, run }: { model: RunModel; run: LiveRun }) => {
   const view = run.view.value;
+  const { progress } = view;
+  const drift = view.drift !== null && view.drift.aheadSdS > MOST_DRIFT_SD_S ? null : view.drift;
   const { unit } = run.cell.config.plan;
   const pocket = model.choices.pocket.value;
   const touched = useSignal(0);
@@ -73,7 +79,7 @@ export const RunFace = ({ model, run }: { model: RunModel; run: LiveRun }) => {
     <main class="face" data-signal={view.progress.signal}>
       <h1 class="unseen">Running</h1>
       <p class="face-strip">{stripText(model, run)}</p>
-      <Sounding drift={view.drift} />
+      <Sounding drift={drift} />
       <dl class="face-figures">
         <div>
           <dt>time</dt>
@@ -81,7 +87,9 @@ export const RunFace = ({ model, run }: { model: RunModel; run: LiveRun }) => {
         </div>
         <div>
           <dt>{unitName(unit)}</dt>
-          <dd class="figure">{distance(view.progress.distanceM, unit)}</dd>
+          <dd class="figure">
+            {progress.distanceSdM > MOST_DISTANCE_SD_M ? '–' : distance(progress.distanceM, unit)}
+          </dd>
         </div>
       </dl>
       <button

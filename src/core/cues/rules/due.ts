@@ -2,6 +2,7 @@ import { crossingSdS } from '../crossing.ts';
 import { type Cue, type Found, IMPORTANCE } from '../cue.ts';
 import type { Moment } from '../moment.ts';
 import type { Race } from '../race.ts';
+import { aheadFor, timeFor } from '../rounding.ts';
 import { placeOf } from './checkpoint.ts';
 
 /**
@@ -14,6 +15,8 @@ export interface DueWatch {
   readonly toldMs: number | null;
   /** Places whose time by the plan is past. */
   readonly passed: number;
+  /** The last place that the runner pressed at; 0 before. */
+  readonly pressedM: number;
 }
 
 /** As long as dead reckoning has the next crossing within this, it says more than the plan's clock. */
@@ -23,7 +26,7 @@ const SILENT_S = 60;
 const SHELF_LIFE_MS = 8000;
 const SAME_PLACE_M = 50;
 
-export const beginDue: DueWatch = { toldMs: null, passed: 0 };
+export const beginDue: DueWatch = { toldMs: null, passed: 0, pressedM: 0 };
 
 /** Boards and checkpoints, ascending, each place once; not the finish, which the runner sees. */
 export const duePlacesM = ({ plan, boards }: Race): readonly number[] =>
@@ -63,10 +66,10 @@ export const lookForDue = (watch: DueWatch, moment: Moment): Found<DueWatch> | n
   if (!byClock)
     return passed === watch.passed && watch.toldMs === null
       ? null
-      : { watch: { passed, toldMs: null }, cue: null };
+      : { watch: { ...watch, passed, toldMs: null }, cue: null };
   if (watch.toldMs === null)
     return {
-      watch: { passed, toldMs: moment.nowMs },
+      watch: { ...watch, passed, toldMs: moment.nowMs },
       cue: cueOf(moment, { kind: 'byClock' }, 3 * SHELF_LIFE_MS, 'no position, and no pace to go by'),
     };
   if (passed === watch.passed) return null;
@@ -74,5 +77,42 @@ export const lookForDue = (watch: DueWatch, moment: Moment): Found<DueWatch> | n
   return {
     watch: { ...watch, passed },
     cue: cueOf(moment, { kind: 'due', place }, SHELF_LIFE_MS, 'its time by the plan'),
+  };
+};
+
+/** A human presses within about a second of the board. */
+const HUMAN_SD_S = 1;
+
+/**
+ * A press while there is nothing but the clock: the place whose time by the plan is nearest, behind the one before, is the
+ * place; the time there says how far up or down. It is an answer, for the runner asked for it with the press.
+ */
+export const lookForPressByClock = (watch: DueWatch, moment: Moment): Found<DueWatch> => {
+  const { race, nowMs, goalZeroMs } = moment;
+  const clockS = (nowMs - goalZeroMs) / 1000;
+  const aheadAtS = (atM: number): number => race.schedule.timeAtS(atM) - clockS;
+  const [atM] = duePlacesM(race)
+    .filter((m) => m > watch.pressedM)
+    .toSorted((a, b) => Math.abs(aheadAtS(a)) - Math.abs(aheadAtS(b)));
+  if (atM === undefined) return { watch, cue: null };
+  const aheadS = aheadAtS(atM);
+  return {
+    watch: { ...watch, pressedM: atM },
+    cue: {
+      ...cueOf(moment, { kind: 'byClock' }, SHELF_LIFE_MS, 'pressed at a board, by the clock alone'),
+      topic: 'answer',
+      manner: 'answer',
+      saying: {
+        kind: 'checkpoint',
+        place: placeOf(race, atM),
+        timeS: timeFor(clockS, HUMAN_SD_S),
+        ahead: aheadFor(aheadS, HUMAN_SD_S, false),
+      },
+      importance: IMPORTANCE.answer,
+      atM,
+      aheadS,
+      aheadSdS: HUMAN_SD_S,
+      distanceM: atM,
+    },
   };
 };
