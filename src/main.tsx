@@ -4,6 +4,7 @@ import { measureLine } from './core/course/line.ts';
 import { parsePlanFile } from './core/plan/parseRacePlan.ts';
 import { demoCourse } from './demo/course.ts';
 import { DEMO_PEN_S, DEMO_SEED, demoDeadM, demoPlan, demoPresses, demoRunner } from './demo/race.ts';
+import { createReviewStore } from './log/reviewStore.ts';
 import { createLogStore } from './log/store.ts';
 import { keepStorage, watchInstall } from './offline/install.ts';
 import { createOffline } from './offline/offline.ts';
@@ -16,10 +17,12 @@ import { PaperScreen } from './screens/paper/paper.tsx';
 import { OfflineState } from './screens/parts/offlineState.tsx';
 import { SoundState } from './screens/parts/soundState.tsx';
 import { PlanScreen } from './screens/plan/plan.tsx';
+import { PracticeScreen } from './screens/practice/practice.tsx';
 import { ReadyScreen } from './screens/ready/ready.tsx';
 import { RehearseScreen } from './screens/rehearse/rehearse.tsx';
 import { watchRoute } from './screens/route.ts';
 import { RunScreen } from './screens/run/run.tsx';
+import { RunsScreen } from './screens/runs/runs.tsx';
 import { ShareDoor } from './screens/share/shareDoor.tsx';
 import { WhatIfScreen } from './screens/whatIf/whatIf.tsx';
 import './screens/style/base.css';
@@ -30,18 +33,26 @@ import './screens/style/prepare.css';
 import './screens/style/paper.css';
 import './screens/style/rehearse.css';
 import './screens/style/run.css';
+import 'uplot/dist/uPlot.min.css';
+import './screens/style/review.css';
 import './screens/style/share.css';
+import type { Bluetooth } from './sensors/bluetooth/link.ts';
+import { whenGeolocationAllowed } from './sensors/geolocation.ts';
 import { motionLeave } from './sensors/motion.ts';
 import { simulate } from './sensors/simulated.ts';
 import { TOWN } from './sensors/simulatedReceiver.ts';
 import { watchVisibility } from './sensors/visibility.ts';
 import { readBattery, readFreeMB } from './session/battery.ts';
+import { pastRunsOf } from './session/coursePast.ts';
 import { createPlanModel } from './session/planModel.ts';
+import { createPracticeModel } from './session/practiceModel.ts';
 import { createPrepareModel } from './session/prepareModel.ts';
 import { createReminders } from './session/prepareReminders.ts';
 import { simulateInWorker } from './session/prepareSimulate.ts';
 import { createReadyModel } from './session/readyModel.ts';
 import { createRehearseModel } from './session/rehearseModel.ts';
+import { createReviewModel } from './session/reviewModel.ts';
+import { createRunShelf } from './session/reviewRuns.ts';
 import { createRunChoices } from './session/runChoices.ts';
 import { createRunLead } from './session/runLead.ts';
 import { createRunModel } from './session/runModel.ts';
@@ -78,6 +89,8 @@ const demoTape = () =>
   }).inputs;
 
 const plan = createPlanModel(demoPlan, localStorage);
+const store = createLogStore();
+const pastRuns = pastRunsOf(store);
 const prepare = createPrepareModel({
   plan,
   keep: localStorage,
@@ -119,10 +132,11 @@ const run = createRunModel({
   buzz: createBuzz(pageTime.nowMs),
   lock: createScreenLock(navigator.wakeLock, noSleepVideo),
   geolocation: navigator.geolocation,
+  whenAllowed: whenGeolocationAllowed(navigator.permissions),
   time: pageTime,
   originMs: performance.timeOrigin,
   wallMs: Date.now,
-  store: createLogStore(),
+  store,
   lead: createRunLead(navigator.locks),
   choices,
   buttons,
@@ -164,6 +178,30 @@ const offline = createOffline({
   reload: () => location.reload(),
 });
 
+const practice = createPracticeModel({
+  goal: plan.plan,
+  voice,
+  speaker,
+  buzz: createBuzz(pageTime.nowMs),
+  lock: createScreenLock(navigator.wakeLock, noSleepVideo),
+  lead: createRunLead(navigator.locks),
+  geolocation: navigator.geolocation,
+  bluetooth: 'bluetooth' in navigator ? (navigator.bluetooth as Bluetooth) : undefined,
+  time: pageTime,
+  originMs: performance.timeOrigin,
+  wallMs: Date.now,
+  store,
+  build: import.meta.url,
+});
+
+const review = createReviewModel({
+  shelf: createRunShelf({ store, reviews: createReviewStore(), build: import.meta.url, keep: localStorage }),
+  voice,
+  ear: speaker,
+  wake: speaker.wake,
+  time: pageTime,
+});
+
 watchVisibility((visible) => {
   if (visible) {
     run.seenAgain();
@@ -190,12 +228,14 @@ render(
     route={route}
     screens={{
       goal: () => <GoalScreen model={prepare} plan={plan} />,
-      course: () => <CourseScreen model={plan} />,
+      course: () => <CourseScreen model={plan} runs={pastRuns} />,
       plan: () => <PlanScreen model={plan} />,
       fuel: () => <FuelScreen model={prepare} plan={plan} />,
       day: () => <DayScreen model={prepare} plan={plan} reminders={reminders} />,
       paper: () => <PaperScreen model={prepare} plan={plan} />,
       whatIf: () => <WhatIfScreen model={prepare} plan={plan} />,
+      practice: () => <PracticeScreen model={practice} />,
+      runs: () => <RunsScreen model={review} />,
       rehearse: () => <RehearseScreen model={rehearse} sound={<SoundState speaker={speaker} />} />,
       run: () => <RunScreen model={run} plan={plan.plan.value} />,
       ready: () => <ReadyScreen model={ready} offline={offline.state} install={install} />,

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { open, SIZES } from './support/open.ts';
+import { roadRunner } from './support/roadRunner.ts';
 
 /** A lap around a block of about 4 km, with heights and a water point by name. */
 const corner = [
@@ -99,6 +100,26 @@ describe('the course', () => {
     await drop(GPX);
     await page.getByRole('heading', { name: 'Around the basin' }).waitFor();
     expect(await page.getByRole('alert').count()).toBe(0);
+    await close();
+  });
+
+  test('is drawn from a run that this device has kept', async () => {
+    const { page, close } = await open('#/run', {
+      plan: { ...PLAN, name: 'Along the mole', distanceM: 100, goalS: 30 },
+    });
+    const runner = await roadRunner(page);
+    await page.getByRole('button', { name: 'Switch on' }).click();
+    await page.getByText('No position yet').waitFor();
+    await runner.stand(3);
+    await page.getByRole('button', { name: 'Start' }).click();
+    await runner.runTo(130, 5);
+    await page.getByRole('heading', { name: 'Finished' }).waitFor({ timeout: 20_000 });
+    await page.goto(page.url().replace('#/run', '#/course'));
+    await page.getByRole('button', { name: 'From a run on this device' }).click();
+    await page.getByRole('button', { name: /^Along the mole, \d{4}-/ }).click();
+    await page.getByRole('heading', { name: /From the run Along the mole/ }).waitFor();
+    await page.getByText('Drawn from a run of yours').waitFor();
+    expect(await page.locator('.map-line').count()).toBe(1);
     await close();
   });
 });

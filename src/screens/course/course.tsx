@@ -1,4 +1,5 @@
 import { useComputed, useSignal } from '@preact/signals';
+import type { PastRuns } from '../../session/coursePast.ts';
 import { takeCourseFile } from '../../session/courseRead.ts';
 import { stationsOf } from '../../session/courseStations.ts';
 import { courseViewOf } from '../../session/courseView.ts';
@@ -8,9 +9,10 @@ import { CourseFacts } from './courseFacts.tsx';
 import { CourseMap } from './courseMap.tsx';
 import { CourseProfile } from './courseProfile.tsx';
 import { DropFile } from './dropFile.tsx';
+import { PastRunsList } from './pastRuns.tsx';
 import { PlaceTools } from './placeTools.tsx';
 
-export const CourseScreen = ({ model }: { model: PlanModel }) => {
+export const CourseScreen = ({ model, runs }: { model: PlanModel; runs: PastRuns }) => {
   const trouble = useSignal<string | null>(null);
   const notes = useSignal<readonly string[]>([]);
   const pickedM = useSignal(0);
@@ -60,7 +62,9 @@ export const CourseScreen = ({ model }: { model: PlanModel }) => {
           The line on the ground, from a file of the race or a run of yours. It is read here and goes nowhere.
         </p>
       </header>
-      <DropFile onFile={(file) => void take(file)} hasCourse={shown !== null} />
+      <DropFile onFile={(file) => void take(file)} hasCourse={shown !== null}>
+        <PastRunsList runs={runs} onFile={(file) => void take(file)} />
+      </DropFile>
       {trouble.value !== null && (
         <p class="field-error" role="alert">
           {trouble.value}

@@ -1,13 +1,15 @@
 import { useSignal } from '@preact/signals';
+import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
 
 interface Props {
   readonly onFile: (file: File) => void;
   readonly hasCourse: boolean;
+  readonly children?: ComponentChildren;
 }
 
 /** A field to drop a file on; for hands without a mouse it is a button. */
-export const DropFile = ({ onFile, hasCourse }: Props) => {
+export const DropFile = ({ onFile, hasCourse, children }: Props) => {
   const input = useRef<HTMLInputElement>(null);
   const over = useSignal(false);
   return (
@@ -49,6 +51,7 @@ export const DropFile = ({ onFile, hasCourse }: Props) => {
         Or drop it here. GPX with a track or a route; waypoints become stations. Or the log of a past run
         (.jsonl).
       </p>
+      {children}
     </section>
   );
 };
