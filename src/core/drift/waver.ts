@@ -18,7 +18,7 @@ const MIDDLE_S = 60;
 const MEMORY_S = 1500;
 /** Belief before anything is seen, and its weight in seconds: the first minutes of a race are its unruliest. */
 const FIRST = 0.01 ** 2;
-const FIRST_S = 200;
+const FIRST_S = 120;
 /** One stumble is no waver: what is seen counts at most this many times the mean. */
 const CLIP = 5;
 /** The first minutes are unruly, and the estimate is finding its feet: nothing is learned from them. */

@@ -1,0 +1,171 @@
+import { describe, expect, test } from 'vitest';
+import { type Clocks, clocksAt, driftAt } from '../../../src/core/drift/drift.ts';
+import { beginKeeping, type Keeping, keepOn, rateNow } from '../../../src/core/drift/keeping.ts';
+import { projectionSdS } from '../../../src/core/drift/projection.ts';
+import type { Progress } from '../../../src/core/estimate/progress.ts';
+import type { RacePlan } from '../../../src/core/plan/racePlan.ts';
+import { type Schedule, scheduleOf } from '../../../src/core/plan/schedule.ts';
+import { chanceOf } from '../../../src/core/units/chance.ts';
+import { waving } from './feed.ts';
+
+const plan: RacePlan = {
+  version: 1,
+  kind: 'race',
+  name: 'Ten',
+  distanceM: 10_000,
+  goalS: 3000,
+  goalBy: 'own',
+  unit: 'km',
+  pacing: 'pace',
+  opening: null,
+  push: null,
+  checkpointsM: [],
+  stations: [],
+  fuel: [],
+};
+const even = scheduleOf(plan, null);
+/** The second half climbs: a minute more than the first, at the same effort. */
+const hilly: Schedule = {
+  distanceM: 10_000,
+  timeAtS: (m) => (m <= 5000 ? m * 0.294 : 1470 + (m - 5000) * 0.306),
+  distanceAtM: (s) => (s <= 1470 ? s / 0.294 : 5000 + (s - 1470) / 0.306),
+  paceAtSPerKm: (m) => (m < 5000 ? 294 : 306),
+};
+
+const at = (distanceM: number, speedMps: number, distanceSdM = 3): Progress => ({
+  atMs: 0,
+  startMs: 0,
+  distanceM,
+  distanceSdM,
+  speedMps,
+  speedSdMps: 0.05,
+  baseSpeedMps: speedMps,
+  signal: 'good',
+  sinceFixS: 0,
+});
+const own = (s: number): Clocks => ({ ownS: s, goalS: s });
+const kept = (rate: number): Keeping => ({ rate, weightS: 300 });
+
+describe('ahead and behind', () => {
+  test("is the plan's time here less the clock, a metre being worth the planned pace", () => {
+    const drift = driftAt(even, plan, at(4000, 3.4, 5), own(1190), kept(1));
+    expect(drift.aheadS).toBeCloseTo(10, 9);
+    expect(drift.aheadSdS).toBeCloseTo(1.5, 9);
+  });
+
+  test('by the gun where the plan says so and the gun was heard, else by the own clock', () => {
+    expect(clocksAt({ ...plan, goalBy: 'gun' }, 60_000, 0, 100_000)).toEqual({ ownS: 40, goalS: 100 });
+    expect(clocksAt({ ...plan, goalBy: 'gun' }, 60_000, null, 100_000)).toEqual({ ownS: 40, goalS: 40 });
+    expect(clocksAt(plan, 60_000, 0, 100_000)).toEqual({ ownS: 40, goalS: 40 });
+  });
+});
+
+describe('projected finish', () => {
+  test("on plan the plan's", () => {
+    expect(driftAt(even, plan, at(4000, 10 / 3), own(1200), kept(1)).projectedFinishS).toBeCloseTo(3000, 6);
+  });
+
+  test('the rest of the schedule at the way the runner has kept it', () => {
+    expect(driftAt(even, plan, at(4000, 3), own(1200), kept(0.9)).projectedFinishS).toBeCloseTo(
+      1200 + 1800 / 0.9,
+      6,
+    );
+  });
+
+  test('a hill to come is in the schedule: even effort on the flat half is no early finish', () => {
+    const drift = driftAt(hilly, plan, at(4900, 1000 / 294), own(hilly.timeAtS(4900)), kept(1));
+    expect(drift.projectedFinishS).toBeCloseTo(3000, 6);
+  });
+
+  test('in own time even where the goal is by the gun', () => {
+    const drift = driftAt(
+      even,
+      { ...plan, goalBy: 'gun' },
+      at(4000, 10 / 3),
+      { ownS: 1200, goalS: 1260 },
+      kept(1),
+    );
+    expect(drift.projectedFinishS).toBeCloseTo(3000, 6);
+    expect(drift.goalChance).toBeLessThan(0.1);
+    expect(drift.neededPaceSPerKm).toBeCloseTo(1740 / 6, 6);
+  });
+
+  test('nothing before there is anything to project from', () => {
+    const drift = driftAt(even, plan, at(0, 0), own(0), kept(1));
+    expect(drift.projectedFinishS).toBeNull();
+    expect(drift.goalChance).toBe(0);
+  });
+
+  test('gets surer towards the line, and is never sure of nothing', () => {
+    const sds = [2700, 1800, 900, 300, 30, 0].map((restS) => projectionSdS(1, kept(1), restS));
+    sds.forEach((sd, i) => {
+      expect(sd).toBeGreaterThan(0);
+      if (i > 0) expect(sd).toBeLessThan(sds[i - 1] ?? 0);
+    });
+  });
+});
+
+describe('needed pace and chance', () => {
+  test('the pace that still makes the goal', () => {
+    expect(driftAt(even, plan, at(4000, 3.3), own(1260), kept(1)).neededPaceSPerKm).toBeCloseTo(290, 9);
+  });
+
+  test('none when no time or no distance is left', () => {
+    expect(driftAt(even, plan, at(9000, 3), own(3001), kept(1)).neededPaceSPerKm).toBeNull();
+    expect(driftAt(even, plan, at(10_000, 3), own(2990), kept(1)).neededPaceSPerKm).toBeNull();
+  });
+
+  test('even odds on plan, near certainty either way with a minute at the end', () => {
+    const chance = (clockS: number): number =>
+      driftAt(even, plan, at(9000, 10 / 3), own(clockS), kept(1)).goalChance;
+    expect(chance(2700)).toBeCloseTo(0.5, 6);
+    expect(chance(2640)).toBeGreaterThan(0.99);
+    expect(chance(2760)).toBeLessThan(0.01);
+  });
+});
+
+describe('how the runner keeps the schedule', () => {
+  test('is followed over minutes, from a belief in the plan', () => {
+    let keeping = beginKeeping;
+    for (let s = 0; s < 60; s++) keeping = keepOn(keeping, 0.9, 1);
+    expect(keeping.rate).toBeCloseTo(0.95, 2);
+    for (let s = 0; s < 1500; s++) keeping = keepOn(keeping, 0.9, 1);
+    expect(keeping.rate).toBeCloseTo(0.9, 3);
+  });
+
+  test('is in schedule seconds a second: 1 on a climb run at the planned effort', () => {
+    expect(rateNow(hilly, at(7000, 1000 / 306))).toBeCloseTo(1, 9);
+    expect(rateNow(hilly, at(3000, 1000 / 294))).toBeCloseTo(1, 9);
+    expect(rateNow(hilly, at(3000, 1000 / 280))).toBeCloseTo(1.05, 9);
+  });
+});
+
+test('intervals of the projected finish hold for runners as they are modelled', () => {
+  // Each runner waves by 1.5 % over 50 s about a pace that wanders by 0.04 % a root second.
+  const RUNNERS = 200;
+  const fromS = 600;
+  const asked = [900, 1500, 2100, 2700];
+  let inside = 0;
+  for (let seed = 1; seed <= RUNNERS; seed++) {
+    const { normal } = chanceOf(seed);
+    const waves = waving(0.015, 4000, seed);
+    let base = 1;
+    let keeping = beginKeeping;
+    let doneS = 0;
+    const said: { readonly finishS: number; readonly sdS: number }[] = [];
+    let s = 0;
+    for (; doneS < 3000; s++) {
+      if (s > fromS) base += 0.0004 * normal();
+      const rate = base * (waves[s] ?? 1);
+      doneS += rate;
+      keeping = keepOn(keeping, rate, 1);
+      if (asked.includes(s)) {
+        const drift = driftAt(even, plan, at(even.distanceAtM(doneS), 10 / 3, 0), own(s), keeping);
+        said.push({ finishS: drift.projectedFinishS ?? 0, sdS: drift.projectedFinishSdS });
+      }
+    }
+    inside += said.filter(({ finishS, sdS }) => Math.abs(finishS - s) <= 1.96 * sdS).length;
+  }
+  expect(inside / (RUNNERS * asked.length)).toBeGreaterThan(0.93);
+  expect(inside / (RUNNERS * asked.length)).toBeLessThan(0.985);
+});
