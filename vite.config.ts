@@ -37,8 +37,8 @@ const offline = () =>
     },
     workbox: {
       globPatterns: ['**/*.{html,js,css,svg,png,mp3,json}'],
-      // Nothing plays it yet.
-      globIgnores: ['voice/*-loud.mp3'],
+      // Nothing plays the loud voice yet; pictures are for the README.
+      globIgnores: ['voice/*-loud.mp3', 'pictures/**'],
       maximumFileSizeToCacheInBytes: 8_000_000,
       inlineWorkboxRuntime: true,
       sourcemap: false,
