@@ -9,7 +9,7 @@ export type Reception =
   | 'degraded'
   /** No fix for 15 s. */
   | 'lost'
-  /** The runner, or the system, said no. Final. */
+  /** The runner, or the system, said no. Final, unless they think better of it. */
   | 'denied'
   /** There is no Geolocation here. */
   | 'absent';
@@ -25,6 +25,8 @@ export interface FixWatchPorts {
   /** Epoch ms on a clock that never steps. */
   readonly nowMs: () => number;
   readonly every: (ms: number, run: () => void) => () => void;
+  /** Calls when the runner has allowed it after all; returns what ends that. Absent where nobody can tell. */
+  readonly whenAllowed?: (run: () => void) => () => void;
   readonly onFix: (fix: Fix, arrivedMs: number) => void;
   readonly onReception: (reception: Reception) => void;
 }
@@ -108,6 +110,14 @@ export const watchFixes = (ports: FixWatchPorts): FixWatch => {
     id = null;
   };
 
+  const allowed = (): void => {
+    if (reception !== 'denied') return;
+    become('waiting');
+    lastFixMs = null;
+    stopLooking = ports.every(LOOK_EVERY_MS, look);
+    renew();
+  };
+
   const renew = (): void => {
     if (reception === 'denied') return;
     clear();
@@ -124,7 +134,8 @@ export const watchFixes = (ports: FixWatchPorts): FixWatch => {
     if (nowMs - Math.max(lastFixMs ?? watchedMs, watchedMs) >= RENEW_MS) renew();
   };
 
-  const stopLooking = ports.every(LOOK_EVERY_MS, look);
+  let stopLooking = ports.every(LOOK_EVERY_MS, look);
+  const stopWaiting = ports.whenAllowed?.(allowed) ?? (() => {});
   const stop = (): void => {
     stopLooking();
     clear();
@@ -132,5 +143,34 @@ export const watchFixes = (ports: FixWatchPorts): FixWatch => {
 
   ports.onReception(reception);
   renew();
-  return { renew, stop };
+  return {
+    renew,
+    stop: () => {
+      stop();
+      stopWaiting();
+    },
+  };
 };
+
+/** Tells when the permission turns to granted, where the browser has the Permissions API. */
+export const whenGeolocationAllowed =
+  (permissions: Permissions | undefined) =>
+  (run: () => void): (() => void) => {
+    let status: PermissionStatus | null = null;
+    let ended = false;
+    const changed = (): void => {
+      if (status?.state === 'granted') run();
+    };
+    permissions
+      ?.query({ name: 'geolocation' })
+      .then((found) => {
+        if (ended) return;
+        status = found;
+        status.addEventListener('change', changed);
+      })
+      .catch(() => {});
+    return () => {
+      ended = true;
+      status?.removeEventListener('change', changed);
+    };
+  };

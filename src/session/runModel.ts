@@ -57,6 +57,7 @@ export interface RunParts {
   readonly buzz: (call: Call, atPageMs: number) => void;
   readonly lock: ScreenLock;
   readonly geolocation: FixWatchPorts['geolocation'];
+  readonly whenAllowed?: NonNullable<FixWatchPorts['whenAllowed']>;
   readonly time: PageTime;
   readonly originMs: number;
   readonly wallMs: () => number;
@@ -76,6 +77,8 @@ const GO_ON_MS = 30 * 60_000;
 
 export const createRunModel = (parts: RunParts): RunModel => {
   const { speaker, lock, time, store, wallMs } = parts;
+  const { geolocation, whenAllowed } = parts;
+  const receiver = { geolocation, ...(whenAllowed === undefined ? {} : { whenAllowed }) };
   const current = signal<LiveRun | null>(null);
   const keeping = signal<Keeping>('stored');
   const elsewhere = signal(false);
@@ -124,7 +127,7 @@ export const createRunModel = (parts: RunParts): RunModel => {
       buzz: parts.buzz,
       clock,
       time,
-      watch: (ports) => watchFixes({ ...ports, geolocation: parts.geolocation }),
+      watch: (ports) => watchFixes({ ...ports, ...receiver }),
       record: add,
       onCalls: called,
       onOver: end,

@@ -163,12 +163,12 @@ describe('a race whose browser is killed thirty times', () => {
       spokenCalls(life.started.filter((s) => s.bufferS > 0.01)).map((c) => heardWords(c.words)),
     );
     console.info(words.join(' | '));
+    const places = words.flatMap((w) => /halfway|point \w+ k/.exec(w)?.[0] ?? []);
+    expect(places.length).toBeGreaterThan(0);
+    expect(new Set(places).size).toBe(places.length);
     const about = (start: string): string[] => words.filter((w) => w.startsWith(start));
-    for (const tenth of ['one', 'two', 'three', 'four', 'five', 'six'])
-      expect(about(`zero point ${tenth} k`).length).toBeLessThanOrEqual(1);
     expect(about('clock running')).toHaveLength(1);
     expect(about('finish')).toHaveLength(1);
-    expect(about('halfway').length).toBeLessThanOrEqual(1);
   });
 
   test('finishes with the right time', () => {

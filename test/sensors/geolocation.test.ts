@@ -40,6 +40,7 @@ const rig = () => {
   const watches = new Map<number, { onFix: PositionCallback; onError: PositionErrorCallback }>();
   const asked: (PositionOptions | undefined)[] = [];
   let ids = 0;
+  let allow = (): void => {};
   const fixes: Fix[] = [];
   const receptions: Reception[] = [];
   const watch = watchFixes({
@@ -57,6 +58,10 @@ const rig = () => {
     every: time.every,
     onFix: (fix) => fixes.push(fix),
     onReception: (reception) => receptions.push(reception),
+    whenAllowed: (run) => {
+      allow = run;
+      return () => {};
+    },
   });
   const one = () => {
     expect(watches.size).toBe(1);
@@ -64,7 +69,7 @@ const rig = () => {
   };
   const tell = (coords?: Partial<GeolocationCoordinates>) =>
     one().onFix(positionAt(EPOCH_MS + time.nowMs(), coords));
-  return { time, watches, asked, fixes, receptions, watch, one, tell };
+  return { time, watches, asked, fixes, receptions, watch, one, tell, allow: () => allow() };
 };
 
 describe('the watch', () => {
@@ -126,6 +131,18 @@ describe('the watch', () => {
     watch.renew();
     expect(watches.size).toBe(0);
     expect(asked).toHaveLength(1);
+  });
+
+  test('begins again when the runner has allowed it after all', () => {
+    const { one, tell, allow, receptions, fixes, asked, time } = rig();
+    one().onError(errorOf(1));
+    allow();
+    expect(asked).toHaveLength(2);
+    tell();
+    expect(receptions.slice(-3)).toEqual(['denied', 'waiting', 'good']);
+    expect(fixes).toHaveLength(1);
+    time.pass(6000);
+    expect(receptions.at(-1)).toBe('degraded');
   });
 
   test('leaves nothing running when stopped', () => {
