@@ -2,7 +2,13 @@ import type { ReadonlySignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { PREPARE, SCREENS, type ScreenName } from './route.ts';
 
-const NAMES: Record<(typeof SCREENS)[number], string> = { plan: 'Plan', rehearse: 'Rehearse', run: 'Run' };
+const NAMES: Record<(typeof SCREENS)[number], string> = {
+  plan: 'Plan',
+  practice: 'Practice',
+  rehearse: 'Rehearse',
+  run: 'Run',
+  runs: 'Runs',
+};
 
 /** The screen of the bar that an address belongs to. */
 const inBar = (name: ScreenName): ScreenName => {

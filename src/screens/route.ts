@@ -1,6 +1,6 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 
-export const SCREENS = ['plan', 'rehearse', 'run'] as const;
+export const SCREENS = ['plan', 'practice', 'rehearse', 'run', 'runs'] as const;
 /** The way to the race, in its order; in the bar they all are 'Plan'. */
 export const PREPARE = ['goal', 'course', 'plan', 'fuel', 'day', 'paper', 'whatIf'] as const;
 /** Doors beside the way: the check before the start, a plan handed over. */

@@ -151,7 +151,8 @@ describe('a map of the run', () => {
     });
     const call = {
       id: 0,
-      kind: 'ask',
+      saying: { kind: 'marker', what: 'noBoard' } as const,
+      form: 'long' as const,
       text: 'x',
       startS: 1.5,
       endS: 3,

@@ -79,7 +79,7 @@ describe('GPX 1.1', () => {
     const geometry = read.features[0]?.geometry;
     expect(geometry?.type).toBe('MultiLineString');
     const lines = geometry?.type === 'MultiLineString' ? geometry.coordinates : [];
-    expect(lines.map((l) => l.length)).toEqual([30, 2]);
+    expect(lines.map((l: readonly unknown[]) => l.length)).toEqual([30, 2]);
     expect(lines[0]?.[0]).toEqual([7.25, 53.5, 2.5]);
     expect(read.features[0]?.properties?.['name']).toBe('Quay & <Harbour> "10 km"');
   });

@@ -36,18 +36,15 @@ describe('the schema of the practice session, version 1', () => {
     expect(ajv.validateSchema(schema as object)).toBe(true);
   });
 
-  test.each([
+  test.each<[string, unknown]>([
     ['every field', full],
     ['only what must be there', bare],
     ['fields of tomorrow', { ...bare, shoes: 'blue' }],
     ['absent as null', { ...bare, name: null, unit: null, penClosesAt: null }],
-    ...READY_MADE.map(
-      (which) =>
-        [
-          which,
-          JSON.parse(practiceFile(readyMade(which, demoPlan), (ms) => new Date(ms).toISOString())),
-        ] as const,
-    ),
+    ...READY_MADE.map((which): [string, unknown] => [
+      which,
+      JSON.parse(practiceFile(readyMade(which, demoPlan), (ms) => new Date(ms).toISOString())),
+    ]),
   ])('accepts %s, and so does the reader', (_what, plan) => {
     expect(validate(plan)).toBe(true);
     expect(readPracticePlan(plan).ok).toBe(true);

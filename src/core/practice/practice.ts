@@ -96,6 +96,8 @@ export interface PracticeView {
   readonly phase: 'before' | 'running' | 'over';
   /** Since the start, standing still from the end on; null before. */
   readonly elapsedS: number | null;
+  /** Since the leg began; null where none is under way. */
+  readonly legS: number | null;
   readonly leg: LegNow | null;
   readonly left: ReturnType<typeof leftOf>;
   readonly ahead: { readonly aheadS: number; readonly sdS: number } | null;
@@ -109,6 +111,7 @@ export const practiceView = (practice: Practice, nowMs: number): PracticeView =>
   return {
     phase: startMs === null ? 'before' : endMs === null ? 'running' : 'over',
     elapsedS: startMs === null ? null : Math.max(0, (endMs ?? nowMs) - startMs) / 1000,
+    legS: leg && Math.max(0, nowMs - leg.start.atMs) / 1000,
     leg,
     left: leg && leftOf(leg, going, nowMs),
     ahead: leg && aheadFrom(leg.leg, leg.paced, going, nowMs),

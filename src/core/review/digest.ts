@@ -14,8 +14,8 @@ export interface Sample {
   readonly aheadSdS: number;
   readonly projectedS: number | null;
   readonly projectedSdS: number;
+  /** Mean since the sample before; null where no belt was heard. */
   readonly heartBpm: number | null;
-  /** Heart rate is the mean since the sample before. */
   readonly signal: Signal;
 }
 
@@ -23,6 +23,9 @@ export interface Sample {
 export interface SaidCall {
   readonly id: number;
   readonly kind: Call['saying']['kind'];
+  /** What it meant, and in which form: enough to sound it again. */
+  readonly saying: Call['saying'];
+  readonly form: Call['form'];
   readonly text: string;
   readonly startS: number;
   readonly endS: number;
@@ -58,9 +61,11 @@ export interface Digesting {
   readonly end: () => Digest;
 }
 
-const saidOf = (call: Call, zeroMs: number): SaidCall => ({
+export const saidOf = (call: Call, zeroMs: number): SaidCall => ({
   id: call.id,
   kind: call.saying.kind,
+  saying: call.saying,
+  form: call.form,
   text: call.utterance.text,
   startS: (call.startMs - zeroMs) / 1000,
   endS: (call.endMs - zeroMs) / 1000,

@@ -91,6 +91,8 @@ const nextLine = (facts: SummaryFacts): string => {
     return 'Next time: a goal a little slower, or longer threshold and long runs before it.';
   if (costS > 0.005 * digest.finishS)
     return 'Next time: practise drinking on the move; the stations cost more than the pace did.';
+  if (opening?.verdict === 'tooQuick')
+    return 'Next time: cap the opening. It cost nothing seen this time; it is the first thing that does.';
   const aheadS = digest.samples.at(-1)?.aheadS ?? 0;
   if (aheadS > 0.01 * plan.goalS)
     return 'Next time: a goal a little quicker is realistic, on a day and a course like this one.';

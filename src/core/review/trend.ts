@@ -1,0 +1,128 @@
+import { parseRaceResult, type RaceResult } from '../prepare/goal/raceResult.ts';
+import type { Digest } from './digest.ts';
+import type { Fade, RanOpening } from './parts.ts';
+import type { PracticeDigest } from './practiceDigest.ts';
+
+/**
+ * What one run adds to what is known of this runner and this phone. Each number comes with how sure it is; where a run
+ * says nothing, it adds nothing.
+ */
+export interface RunFacts {
+  readonly atMs: number;
+  /** Pace held over the work legs of a session, seconds per kilometre, over so many seconds. */
+  readonly threshold: {
+    readonly paceSPerKm: number;
+    readonly sdSPerKm: number;
+    readonly forS: number;
+  } | null;
+  /** How much quicker than its cap the opening was run, seconds per kilometre; below 0: slower. */
+  readonly openingOverS: number | null;
+  readonly fadeShare: number | null;
+  /** Waver of pace about the runner's own mean over a kilometre, as a share. */
+  readonly wanderSd: number | null;
+  readonly podFactor: number | null;
+  /** A race that was run to its end: a result for the next goal. */
+  readonly result: RaceResult | null;
+}
+
+const NOTHING: Omit<RunFacts, 'atMs'> = {
+  threshold: null,
+  openingOverS: null,
+  fadeShare: null,
+  wanderSd: null,
+  podFactor: null,
+  result: null,
+};
+
+/** Work shorter than this is no threshold. */
+const THRESHOLD_FROM_S = 480;
+
+export const practiceFacts = (digest: PracticeDigest): RunFacts => {
+  const work = digest.legs.filter(
+    (l) => l.kind === 'work' && l.timeS >= THRESHOLD_FROM_S && l.distanceM !== null,
+  );
+  const timeS = work.reduce((sum, l) => sum + l.timeS, 0);
+  const distanceM = work.reduce((sum, l) => sum + (l.distanceM ?? 0), 0);
+  const sdM = Math.hypot(...work.map((l) => l.distanceSdM));
+  const paceSPerKm = (1000 * timeS) / distanceM;
+  return {
+    ...NOTHING,
+    atMs: digest.startMs ?? 0,
+    podFactor: digest.podFactor,
+    threshold: distanceM > 0 ? { paceSPerKm, sdSPerKm: (paceSPerKm * sdM) / distanceM, forS: timeS } : null,
+  };
+};
+
+/** Over this long a wander is counted. */
+const WANDER_M = 1000;
+
+const wanderOf = ({ samples, finishS, distanceM }: Digest): number | null => {
+  const [first, last] = [samples[0], samples.at(-1)];
+  if (first === undefined || last === undefined || finishS === null || distanceM < 5 * WANDER_M) return null;
+  const paces: number[] = [];
+  let from = first;
+  for (const s of samples) {
+    if (s.distanceM - from.distanceM < WANDER_M) continue;
+    // Against the schedule, so that hills and legs are no wander.
+    paces.push((s.aheadS - from.aheadS) / (s.atS - from.atS));
+    from = s;
+  }
+  const mean = paces.reduce((sum, p) => sum + p, 0) / paces.length;
+  return Math.sqrt(paces.reduce((sum, p) => sum + (p - mean) ** 2, 0) / Math.max(1, paces.length - 1));
+};
+
+export const raceFacts = (
+  digest: Digest,
+  distanceM: number,
+  opening: RanOpening | null,
+  fade: Fade | null,
+): RunFacts => {
+  const result = digest.finishS === null ? null : parseRaceResult('run', distanceM, digest.finishS, null);
+  return {
+    ...NOTHING,
+    atMs: digest.startMs ?? 0,
+    openingOverS: opening === null ? null : opening.plannedSPerKm - opening.ranSPerKm,
+    fadeShare: fade?.share ?? null,
+    wanderSd: wanderOf(digest),
+    result: result?.ok ? result.value : null,
+  };
+};
+
+/** A pace that was held for about an hour's worth of threshold work, as a race of an hour: its distance. */
+const HOUR_S = 3600;
+/** What was held in practice could be raced for an hour or so; how much this is off is in the goal's own spread. */
+const FRESH_DAYS = 42;
+const MS_PER_DAY = 86_400_000;
+
+/**
+ * Results for the realistic goal out of all runs: races as they were run, and the best recent threshold as a race of an
+ * hour. Threshold in pieces is easier than an hour in one: the pace is taken as it is only from 25 minutes of work on.
+ */
+export const resultsOf = (facts: readonly RunFacts[], nowMs: number): readonly RaceResult[] => {
+  const daysAgo = (atMs: number): number => Math.max(0, Math.round((nowMs - atMs) / MS_PER_DAY));
+  const races = facts.flatMap((f) => (f.result === null ? [] : [{ ...f.result, daysAgo: daysAgo(f.atMs) }]));
+  const held = facts
+    .flatMap((f) =>
+      f.threshold === null || f.threshold.forS < 1500 ? [] : [{ ...f.threshold, atMs: f.atMs }],
+    )
+    .filter((t) => daysAgo(t.atMs) <= FRESH_DAYS)
+    .sort((a, b) => a.paceSPerKm - b.paceSPerKm)[0];
+  if (held === undefined) return races;
+  const got = parseRaceResult('threshold', (1000 * HOUR_S) / held.paceSPerKm, HOUR_S, daysAgo(held.atMs));
+  return got.ok ? [...races, got.value] : races;
+};
+
+/** What is usual, and with how many runs' weight it is believed before this runner has shown theirs. */
+export const USUAL_FADE = 0.01;
+const BELIEF_RUNS = 2;
+
+/** The runner's own mean of something, the usual counted as two runs; null where no run shows it. */
+export const ownMean = (
+  values: readonly (number | null)[],
+  usual: number,
+): { readonly value: number; readonly runs: number } | null => {
+  const own = values.filter((v): v is number => v !== null);
+  if (own.length === 0) return null;
+  const sum = own.reduce((total, v) => total + v, 0);
+  return { value: (BELIEF_RUNS * usual + sum) / (BELIEF_RUNS + own.length), runs: own.length };
+};

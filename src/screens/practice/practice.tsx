@@ -1,0 +1,210 @@
+import { useSignal } from '@preact/signals';
+import type { Leg } from '../../core/plan/practicePlan.ts';
+import { READY_MADE, READY_MADE_TEXT } from '../../core/practice/sessions/readyMade.ts';
+import { cautionTexts } from '../../core/prepare/cautions.ts';
+import type { DistanceUnit } from '../../core/units/units.ts';
+import type { PracticeModel } from '../../session/practiceModel.ts';
+import { clock } from '../format.ts';
+import { fileNameOf, OpenFile, saveFile } from '../parts/files.tsx';
+import { LegFace } from './legFace.tsx';
+import { extentText, targetText } from './legText.ts';
+import { Weeks } from './weeks.tsx';
+
+const HEAR_RATE = 20;
+const CEILING_BPM = { least: 90, most: 220 };
+
+const legText = (leg: Leg, unit: DistanceUnit): string => {
+  const rep = leg.rep ? ` ${leg.rep.count} of ${leg.rep.of}` : '';
+  const take = leg.take.length > 0 ? `, with ${[...new Set(leg.take.map((t) => t.item))].join(' and ')}` : '';
+  return `${leg.kind}${rep}: ${extentText(leg, unit)}, ${targetText(leg, unit)}${take}`;
+};
+
+/** The legs of what is chosen, each a line. */
+const Legs = ({ model }: { model: PracticeModel }) => {
+  const { legs, unit, name } = model.plan.value;
+  return (
+    <section aria-label="Legs">
+      <h2>{name}</h2>
+      <ol class="leg-list">
+        {legs.map((leg, i) => {
+          const text = legText(leg, unit);
+          return <li key={`${i} ${text}`}>{text}</li>;
+        })}
+      </ol>
+    </section>
+  );
+};
+
+const number = (text: string, least: number, most: number): number | null => {
+  const n = Number(text);
+  return text.trim() !== '' && n >= least && n <= most ? n : null;
+};
+
+const Wishes = ({ model }: { model: PracticeModel }) => {
+  const chosen = model.choice.value;
+  const which = 'which' in chosen ? chosen.which : null;
+  return (
+    <div class="hear">
+      {which === 'threshold' && (
+        <label>
+          Minutes, 10 to 20
+          <input
+            type="number"
+            min={10}
+            max={20}
+            value={model.thresholdMin.value}
+            onChange={(e) => {
+              model.thresholdMin.value = number(e.currentTarget.value, 10, 20) ?? model.thresholdMin.value;
+            }}
+          />
+        </label>
+      )}
+      {which === 'long' && (
+        <label>
+          Minutes, 60 to 180
+          <input
+            type="number"
+            min={60}
+            max={180}
+            value={model.longMin.value}
+            onChange={(e) => {
+              model.longMin.value = number(e.currentTarget.value, 60, 180) ?? model.longMin.value;
+            }}
+          />
+        </label>
+      )}
+      {which !== null && (
+        <>
+          <label>
+            Where
+            <select
+              value={model.indoors.value ? 'indoors' : 'road'}
+              onChange={(e) => {
+                model.indoors.value = e.currentTarget.value === 'indoors';
+              }}
+            >
+              <option value="road">on the road</option>
+              <option value="indoors">indoors: by time, or a foot pod</option>
+            </select>
+          </label>
+          <label>
+            Heart rate ceiling (optional)
+            <input
+              type="number"
+              min={CEILING_BPM.least}
+              max={CEILING_BPM.most}
+              value={model.ceiling.value ?? ''}
+              onChange={(e) => {
+                model.ceiling.value = number(e.currentTarget.value, CEILING_BPM.least, CEILING_BPM.most);
+              }}
+            />
+          </label>
+        </>
+      )}
+    </div>
+  );
+};
+
+const SENSOR_NAMES = { heart: 'Heart rate belt', footPod: 'Foot pod' } as const;
+
+const Sensors = ({ model }: { model: PracticeModel }) =>
+  model.hasBluetooth ? (
+    <div class="buttons">
+      {(['heart', 'footPod'] as const).map((sensor) => (
+        <button key={sensor} type="button" onClick={() => void model.pair(sensor)}>
+          {SENSOR_NAMES[sensor]}: {model.sensors.value[sensor] ?? 'not used'}
+        </button>
+      ))}
+    </div>
+  ) : (
+    <p class="note">This browser cannot listen to a heart rate belt or a foot pod. Nothing here needs one.</p>
+  );
+
+const Cautions = () => (
+  <ul class="note">
+    {cautionTexts(['training', 'chest', 'ill', 'traffic', 'general']).map((text) => (
+      <li key={text}>{text}</li>
+    ))}
+    <li>
+      A heart rate from a belt can be wrong, and a ceiling from a table is not yours. Take it from your own
+      tests or from a doctor; how you feel comes first.
+    </li>
+  </ul>
+);
+
+/** Sessions to run by ear: chosen, heard beforehand, done. */
+export const PracticeScreen = ({ model }: { model: PracticeModel }) => {
+  const busy = useSignal(false);
+  const current = model.current.value;
+  if (current !== null) return <LegFace model={model} practice={current} />;
+  const chosen = model.choice.value;
+  const at = model.replay.value?.atS.value ?? null;
+  const begin = async (): Promise<void> => {
+    busy.value = true;
+    await model.prepare();
+    busy.value = false;
+  };
+  return (
+    <main class="practice">
+      <header class="lead-in">
+        <h1>Practice</h1>
+        <p>
+          A race is run the way it was practised. Each leg is counted in, told what it asks, and kept on its
+          own target. Paces come from your goal.
+        </p>
+      </header>
+      <label>
+        Session
+        <select
+          value={'which' in chosen ? chosen.which : 'own'}
+          onChange={(e) => {
+            const which = READY_MADE.find((name) => name === e.currentTarget.value);
+            if (which) model.choice.value = { which };
+          }}
+        >
+          {READY_MADE.map((name) => (
+            <option key={name} value={name}>
+              {READY_MADE_TEXT[name].title}
+            </option>
+          ))}
+          {'own' in chosen && <option value="own">{chosen.own.name} (file)</option>}
+        </select>
+      </label>
+      {'which' in chosen && <p>{READY_MADE_TEXT[chosen.which].about}</p>}
+      <Wishes model={model} />
+      <Legs model={model} />
+      <Sensors model={model} />
+      <div class="buttons">
+        <button type="button" class="main-button" disabled={busy.value} onClick={() => void begin()}>
+          Switch on
+        </button>
+        {at === null ? (
+          <button type="button" onClick={() => void model.hear(HEAR_RATE)}>
+            Hear it first
+          </button>
+        ) : (
+          <button type="button" onClick={model.hush}>
+            Stop at {clock(at)}
+          </button>
+        )}
+        <OpenFile label="Open a session" accept=".json" onText={model.openFile} />
+        <button
+          type="button"
+          onClick={() =>
+            saveFile(fileNameOf(model.plan.value.name, 'json'), 'application/json', model.file())
+          }
+        >
+          Save as a file
+        </button>
+      </div>
+      <p role="status" class="note">
+        {model.said.value}
+      </p>
+      <Weeks model={model} />
+      <section aria-label="Cautions">
+        <h2>Before you begin</h2>
+        <Cautions />
+      </section>
+    </main>
+  );
+};

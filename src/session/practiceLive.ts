@@ -1,0 +1,120 @@
+import { type ReadonlySignal, signal } from '@preact/signals';
+import type { Call } from '../core/cues/call.ts';
+import type { EventName } from '../core/estimate/input.ts';
+import {
+  beginPractice,
+  type PracticeConfig,
+  type PracticeView,
+  practiceView,
+} from '../core/practice/practice.ts';
+import { practiceStep } from '../core/practice/step.ts';
+import type { RunInput } from '../core/run/settings.ts';
+import type { FixWatch, FixWatchPorts, Reception } from '../sensors/geolocation.ts';
+import type { Ear } from '../voice/device/ear.ts';
+import type { PageTime } from '../voice/device/pageTime.ts';
+import type { RunClock } from './runClock.ts';
+
+/** A session on the road or indoors: inputs folded as they come, its calls sounded as they are decided. */
+export interface LivePractice {
+  readonly config: PracticeConfig;
+  readonly view: ReadonlySignal<PracticeView>;
+  readonly calls: ReadonlySignal<readonly Call[]>;
+  readonly reception: ReadonlySignal<Reception>;
+  readonly press: (event: EventName) => void;
+  /** From a belt or a foot pod. */
+  readonly sense: (input: RunInput) => void;
+  readonly seenAgain: () => void;
+  readonly close: () => void;
+}
+
+export interface LivePracticeParts {
+  readonly config: PracticeConfig;
+  readonly ear: Ear;
+  readonly buzz: (call: Call, atPageMs: number) => void;
+  readonly clock: RunClock;
+  readonly time: PageTime;
+  readonly watch: ((ports: Omit<FixWatchPorts, 'geolocation'>) => FixWatch) | null;
+  readonly record: (input: RunInput) => void;
+  /** The session is over and its last call is heard out. */
+  readonly onOver: () => void;
+}
+
+/** Well within the engine's grid of half a second: see liveRun.ts. */
+const TICK_MS = 100;
+const SHOW_MS = 500;
+/** The result of the last leg is said up to half a minute after the end. */
+const AFTER_MS = 30_000;
+
+export const startLivePractice = (parts: LivePracticeParts): LivePractice => {
+  const { config, clock, time, ear } = parts;
+  let practice = beginPractice(config);
+  const view = signal(practiceView(practice, clock.nowMs()));
+  const calls = signal<readonly Call[]>([]);
+  const reception = signal<Reception>('waiting');
+  let shownMs = 0;
+  let over = false;
+
+  const take = (input: RunInput): void => {
+    if (over) return;
+    parts.record(input);
+    const next = practiceStep(practice, input);
+    practice = next.practice;
+    if (next.calls.length === 0) return;
+    calls.value = [...calls.value, ...next.calls];
+    for (const call of next.calls) {
+      const atMs = clock.pageMs(call.startMs);
+      ear.say(call.utterance, atMs, clock.pageMs(call.expiresMs));
+      parts.buzz(call, atMs);
+    }
+  };
+
+  const show = (nowMs: number): void => {
+    shownMs = nowMs;
+    view.value = practiceView(practice, nowMs);
+  };
+
+  const tick = (): void => {
+    const nowMs = clock.nowMs();
+    take({ type: 'clock', atMs: nowMs });
+    if (nowMs - shownMs >= SHOW_MS) show(nowMs);
+    if (practice.endMs !== null && nowMs > practice.endMs + AFTER_MS) {
+      close();
+      parts.onOver();
+    }
+  };
+
+  const watch =
+    parts.watch?.({
+      nowMs: clock.nowMs,
+      every: time.every,
+      onFix: (fix, atMs) => take({ type: 'fix', atMs, fix }),
+      onReception: (next) => {
+        reception.value = next;
+      },
+    }) ?? null;
+  const stopTicks = time.every(TICK_MS, tick);
+
+  const close = (): void => {
+    over = true;
+    stopTicks();
+    watch?.stop();
+  };
+
+  return {
+    config,
+    view,
+    calls,
+    reception,
+    press: (event) => {
+      const nowMs = clock.nowMs();
+      take({ type: 'event', atMs: nowMs, event });
+      show(nowMs);
+    },
+    sense: take,
+    seenAgain: () => {
+      watch?.renew();
+      tick();
+    },
+    close,
+  };
+};

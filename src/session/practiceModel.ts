@@ -1,0 +1,223 @@
+import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import type { Call } from '../core/cues/call.ts';
+import type { Voice } from '../core/cues/voicePort.ts';
+import { parseAnyPlan, practiceFile } from '../core/plan/parsePracticePlan.ts';
+import type { PracticePlan } from '../core/plan/practicePlan.ts';
+import type { RacePlan } from '../core/plan/racePlan.ts';
+import { progression, type Week } from '../core/practice/sessions/progression.ts';
+import { type ReadyMade, readyMade } from '../core/practice/sessions/readyMade.ts';
+import { beginPracticeDigest } from '../core/review/practiceDigest.ts';
+import { sayDoorError } from '../core/units/result.ts';
+import type { LogStore } from '../log/store.ts';
+import { type BodySensor, pairSensor } from '../sensors/bluetooth/bodySensors.ts';
+import type { Bluetooth, Link, LinkState } from '../sensors/bluetooth/link.ts';
+import { type FixWatchPorts, watchFixes } from '../sensors/geolocation.ts';
+import { SESSION_STEADY, simulateSession } from '../sensors/simulatedPractice.ts';
+import { OPEN_SKY } from '../sensors/simulatedReceiver.ts';
+import type { PageTime } from '../voice/device/pageTime.ts';
+import type { Speaker } from '../voice/device/speaker.ts';
+import { type LivePractice, startLivePractice } from './practiceLive.ts';
+import { type Replay, startReplay } from './reviewReplay.ts';
+import { runClockOf } from './runClock.ts';
+import type { RunLead } from './runLead.ts';
+import { type RunRecord, startRecord } from './runRecord.ts';
+import type { ScreenLock } from './screenLock.ts';
+
+/** What the runner has chosen: a session of the trade, or one of their own from a file. */
+export type Choice = { readonly which: ReadyMade } | { readonly own: PracticePlan };
+
+export interface PracticeModel {
+  readonly choice: Signal<Choice>;
+  readonly indoors: Signal<boolean>;
+  readonly thresholdMin: Signal<number>;
+  readonly longMin: Signal<number>;
+  /** Beats a minute; null: no ceiling. */
+  readonly ceiling: Signal<number | null>;
+  /** What is chosen, laid out. */
+  readonly plan: ReadonlySignal<PracticePlan>;
+  readonly weeks: ReadonlySignal<readonly Week[]>;
+  readonly said: Signal<string>;
+  readonly current: ReadonlySignal<LivePractice | null>;
+  readonly sensors: ReadonlySignal<Readonly<Partial<Record<BodySensor, LinkState>>>>;
+  /** False where the browser has no Web Bluetooth. */
+  readonly hasBluetooth: boolean;
+  readonly replay: ReadonlySignal<Replay | null>;
+  readonly openFile: (text: string) => void;
+  readonly file: () => string;
+  /** To be called in a touch. */
+  readonly prepare: () => Promise<void>;
+  readonly pair: (sensor: BodySensor) => Promise<void>;
+  /** The session by ear, done by a simulated runner. To be called in a touch. */
+  readonly hear: (rate: number) => Promise<void>;
+  readonly hush: () => void;
+  readonly leave: () => void;
+  readonly seenAgain: () => void;
+}
+
+export interface PracticeParts {
+  readonly goal: ReadonlySignal<RacePlan>;
+  readonly voice: Voice;
+  readonly speaker: Speaker;
+  readonly buzz: (call: Call, atPageMs: number) => void;
+  readonly lock: ScreenLock;
+  readonly lead: RunLead;
+  readonly geolocation: FixWatchPorts['geolocation'];
+  readonly bluetooth: Bluetooth | undefined;
+  readonly time: PageTime;
+  readonly originMs: number;
+  readonly wallMs: () => number;
+  readonly store: LogStore;
+  readonly build: string;
+}
+
+const WEEKS = 8;
+const SEED = 3;
+const isoOf = (ms: number): string => new Date(ms).toISOString();
+
+export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
+  const { goal, voice, speaker, time, lock, lead } = parts;
+  const choice = signal<Choice>({ which: 'twice15' });
+  const indoors = signal(false);
+  const thresholdMin = signal(15);
+  const longMin = signal(100);
+  const ceiling = signal<number | null>(null);
+  const said = signal('');
+  const current = signal<LivePractice | null>(null);
+  const sensors = signal<Readonly<Partial<Record<BodySensor, LinkState>>>>({});
+  const replay = signal<Replay | null>(null);
+  const links = new Map<BodySensor, Link>();
+  let record: RunRecord | null = null;
+
+  const plan = computed((): PracticePlan => {
+    const chosen = choice.value;
+    if ('own' in chosen) return chosen.own;
+    const wish = { thresholdMin: thresholdMin.value, longMin: longMin.value, heartMostBpm: ceiling.value };
+    const made = readyMade(chosen.which, goal.value, wish);
+    return indoors.value ? { ...made, place: 'indoors' } : made;
+  });
+
+  const clock = runClockOf(time, parts.originMs);
+  const file = (): string => practiceFile(plan.value, isoOf);
+
+  const end = (): void => {
+    record?.end();
+    record = null;
+    lock.release();
+    lead.give();
+  };
+
+  const hush = (): void => {
+    replay.value?.end();
+    replay.value = null;
+  };
+
+  const start = (): void => {
+    const nowMs = clock.nowMs();
+    const head = { id: Math.round(nowMs), version: 1, planFile: file() } as const;
+    const made = startRecord({
+      store: parts.store,
+      head,
+      clocks: () => ({ engineMs: clock.nowMs(), wallMs: parts.wallMs() }),
+      time,
+      build: parts.build,
+      foldedNow: () => null,
+      onKeeping: (keeping) => {
+        if (keeping !== 'stored') said.value = 'This device does not keep the log of this session.';
+      },
+      past: [],
+      isNew: true,
+    });
+    record = made;
+    current.value = startLivePractice({
+      config: { plan: plan.value, course: null, voice },
+      ear: speaker,
+      buzz: parts.buzz,
+      clock,
+      time,
+      watch:
+        plan.value.place === 'road'
+          ? (ports) => watchFixes({ ...ports, geolocation: parts.geolocation })
+          : null,
+      record: made.add,
+      onOver: end,
+    });
+  };
+
+  return {
+    choice,
+    indoors,
+    thresholdMin,
+    longMin,
+    ceiling,
+    plan,
+    weeks: computed(() => progression(WEEKS, longMin.value)),
+    said,
+    current,
+    sensors,
+    hasBluetooth: parts.bluetooth !== undefined,
+    replay,
+    openFile: (text) => {
+      const got = parseAnyPlan(text);
+      if (!got.ok) said.value = sayDoorError(got.error);
+      else if (got.value.kind === 'race') said.value = 'This file is a race: open it under Plan.';
+      else {
+        choice.value = { own: got.value.plan };
+        said.value = '';
+      }
+    },
+    file,
+    prepare: async () => {
+      hush();
+      const [, , leads] = await Promise.all([speaker.wake(), lock.hold(), lead.take()]);
+      if (leads) start();
+      else {
+        lock.release();
+        said.value = 'A run is in another window of this device.';
+      }
+    },
+    pair: async (sensor) => {
+      if (parts.bluetooth === undefined) return;
+      links.get(sensor)?.close();
+      const link = await pairSensor(sensor, {
+        bluetooth: parts.bluetooth,
+        nowMs: clock.nowMs,
+        after: (ms, then) => {
+          const timer = setTimeout(then, ms);
+          return () => clearTimeout(timer);
+        },
+        onInput: (input) => current.value?.sense(input),
+        onState: (which, state) => {
+          sensors.value = { ...sensors.value, [which]: state };
+        },
+      });
+      if (link !== null) links.set(sensor, link);
+    },
+    hear: async (rate) => {
+      hush();
+      await speaker.wake();
+      const digesting = beginPracticeDigest({ plan: plan.value, course: null, voice });
+      const { inputs } = simulateSession({
+        plan: plan.value,
+        runner: SESSION_STEADY,
+        receiver: OPEN_SKY,
+        penS: 5,
+        seed: SEED,
+        podShare: null,
+      });
+      for (const input of inputs) digesting.take(input);
+      const { calls } = digesting.end();
+      replay.value = startReplay(calls, 0, calls.at(-1)?.endS ?? 0, rate, { voice, ear: speaker, time });
+    },
+    hush,
+    leave: () => {
+      current.value?.close();
+      current.value = null;
+      speaker.hush();
+      end();
+    },
+    seenAgain: () => {
+      current.value?.seenAgain();
+      if (current.value !== null) void lock.seenAgain();
+    },
+  };
+};

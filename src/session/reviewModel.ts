@@ -1,0 +1,223 @@
+import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import type { Voice } from '../core/cues/voicePort.ts';
+import type { Digest } from '../core/review/digest.ts';
+import type { PracticeDigest } from '../core/review/practiceDigest.ts';
+import { type Review, reviewOf } from '../core/review/review.ts';
+import { practiceFacts, type RunFacts, raceFacts } from '../core/review/trend.ts';
+import { sayDoorError } from '../core/units/result.ts';
+import { runFile } from '../log/exportBackup.ts';
+import { runCsv } from '../log/exportCsv.ts';
+import { runGeoJson } from '../log/exportGeoJson.ts';
+import { runGpx } from '../log/exportGpx.ts';
+import type { Ear } from '../voice/device/ear.ts';
+import type { PageTime } from '../voice/device/pageTime.ts';
+import { foldForReview, inputsOf, isPractice, type ReadRun, readRun } from './reviewFold.ts';
+import { type Replay, startReplay } from './reviewReplay.ts';
+import type { RunRow, RunShelf } from './reviewRuns.ts';
+
+/** A run that lies open. `review` is null for a practice session. */
+export interface OpenRun {
+  readonly id: number;
+  readonly read: ReadRun;
+  readonly digest: Digest | PracticeDigest;
+  readonly review: Review | null;
+}
+
+export const EXPORTS = ['gpx', 'csv', 'geojson', 'log'] as const;
+export type ExportKind = (typeof EXPORTS)[number];
+
+/** A file to hand out. */
+export interface OutFile {
+  readonly ending: string;
+  readonly type: string;
+  readonly text: string;
+}
+
+export interface ReviewModel {
+  /** Null until they were read. */
+  readonly rows: ReadonlySignal<readonly RunRow[] | null>;
+  readonly open: ReadonlySignal<OpenRun | null>;
+  /** Share of a log that is put together, 0 to 1; null when nothing is. */
+  readonly reading: ReadonlySignal<number | null>;
+  /** What was done or went wrong last, for people. */
+  readonly said: Signal<string>;
+  readonly replay: ReadonlySignal<Replay | null>;
+  readonly refresh: () => Promise<void>;
+  readonly look: (id: number) => Promise<void>;
+  readonly close: () => void;
+  readonly remove: (id: number) => Promise<void>;
+  readonly addFile: (text: string) => Promise<void>;
+  readonly restore: (text: string) => Promise<void>;
+  readonly backup: () => Promise<OutFile>;
+  readonly exported: (id: number, kind: ExportKind) => Promise<OutFile | null>;
+  /** To be called in a touch. Own-clock seconds. */
+  readonly hear: (fromS: number, toS: number, rate: number) => Promise<void>;
+  readonly hush: () => void;
+  /** What all runs that were looked at say of this runner, the latest first. */
+  readonly facts: () => readonly RunFacts[];
+}
+
+export interface ReviewParts {
+  readonly shelf: RunShelf;
+  readonly voice: Voice;
+  readonly ear: Ear;
+  readonly wake: () => Promise<unknown>;
+  readonly time: PageTime;
+}
+
+const NO_STORAGE = 'This browser keeps no runs here.';
+const breathe = (): Promise<void> => new Promise((done) => setTimeout(done, 0));
+const runs = (n: number): string => (n === 1 ? 'One run' : `${n} runs`);
+
+const openOf = (id: number, read: ReadRun, digest: Digest | PracticeDigest): OpenRun => ({
+  id,
+  read,
+  digest,
+  review:
+    read.plan.kind === 'race' && !isPractice(digest) ? reviewOf(digest, read.plan.plan, read.course) : null,
+});
+
+const factsOf = ({ plan, digest }: RunRow): RunFacts[] => {
+  if (plan === null || digest === null) return [];
+  if (isPractice(digest)) return [practiceFacts(digest)];
+  if (plan.kind !== 'race') return [];
+  const review = reviewOf(digest, plan.plan, null);
+  return [raceFacts(digest, plan.plan.distanceM, review.opening, review.fade)];
+};
+
+export const createReviewModel = ({ shelf, voice, ear, wake, time }: ReviewParts): ReviewModel => {
+  const rows = signal<readonly RunRow[] | null>(null);
+  const open = signal<OpenRun | null>(null);
+  const reading = signal<number | null>(null);
+  const said = signal('');
+  const replay = signal<Replay | null>(null);
+
+  const refresh = async (): Promise<void> => {
+    try {
+      rows.value = await shelf.rows();
+      void prepareAll();
+    } catch {
+      rows.value = [];
+      said.value = NO_STORAGE;
+    }
+  };
+
+  const hush = (): void => {
+    replay.value?.end();
+    replay.value = null;
+  };
+
+  /** From the cache, else folded from the log; `quietly`: behind the list, without saying so. */
+  const digestOf = async (id: number, quietly = false): Promise<OpenRun | null> => {
+    const run = await shelf.load(id);
+    const read = run && readRun(run.planFile);
+    if (run === null || read === null) return null;
+    const kept = await shelf.digest(id);
+    if (kept !== null) return openOf(id, read, kept);
+    if (!quietly) reading.value = 0;
+    const digest = await foldForReview(read, inputsOf(run.lines), {
+      voice,
+      nowMs: time.nowMs,
+      breathe,
+      onShare: (share) => {
+        if (!quietly) reading.value = share;
+      },
+    });
+    await shelf.keepDigest(id, digest);
+    return openOf(id, read, digest);
+  };
+
+  /** Runs that nobody has looked at yet are put together while the list is seen, so that they open at once. */
+  let preparing = false;
+  const prepareAll = async (): Promise<void> => {
+    if (preparing) return;
+    preparing = true;
+    try {
+      for (const row of rows.value ?? []) {
+        if (row.plan === null || row.digest !== null || open.value !== null) continue;
+        const made = await digestOf(row.id, true);
+        if (made === null) continue;
+        rows.value = (rows.value ?? []).map((r) => (r.id === row.id ? { ...r, digest: made.digest } : r));
+      }
+    } catch {
+      // It is put together when it is opened.
+    }
+    preparing = false;
+  };
+
+  return {
+    rows,
+    open,
+    reading,
+    said,
+    replay,
+    refresh,
+    look: async (id) => {
+      said.value = '';
+      try {
+        open.value = await digestOf(id);
+        if (open.value === null) said.value = 'This run cannot be read by this version.';
+      } catch {
+        said.value = NO_STORAGE;
+      }
+      reading.value = null;
+    },
+    close: () => {
+      hush();
+      open.value = null;
+      void refresh();
+    },
+    remove: async (id) => {
+      if (open.value?.id === id) open.value = null;
+      await shelf.remove(id);
+      said.value = 'The run is deleted.';
+      await refresh();
+    },
+    addFile: async (text) => {
+      const got = await shelf.addFile(text);
+      said.value = got.ok
+        ? `${runs(got.value.added)} added${got.value.skipped > 0 ? `, ${got.value.skipped} points or lines left out` : ''}.`
+        : sayDoorError(got.error);
+      await refresh();
+    },
+    restore: async (text) => {
+      const got = await shelf.restore(text);
+      said.value = got.ok
+        ? `${runs(got.value.added)} restored${got.value.cut ? '; the file was cut short' : ''}. Open the page anew to see your settings.`
+        : sayDoorError(got.error);
+      await refresh();
+    },
+    backup: async () => ({
+      ending: 'soundline',
+      type: 'application/x-ndjson',
+      text: await shelf.backup(),
+    }),
+    exported: async (id, kind) => {
+      const run = await shelf.load(id);
+      if (run === null) return null;
+      if (kind === 'log') return { ending: 'run.jsonl', type: 'application/x-ndjson', text: runFile(run) };
+      const name = readRun(run.planFile)?.plan.plan.name ?? 'Run';
+      const inputs = inputsOf(run.lines);
+      if (kind === 'gpx') return { ending: 'gpx', type: 'application/gpx+xml', text: runGpx(name, inputs) };
+      const got = open.value?.id === id ? open.value : await digestOf(id);
+      reading.value = null;
+      if (got === null) return null;
+      const { digest } = got;
+      if (kind === 'geojson')
+        return {
+          ending: 'geojson',
+          type: 'application/geo+json',
+          text: runGeoJson(name, inputs, digest.calls, digest.startMs ?? 0),
+        };
+      return isPractice(digest) ? null : { ending: 'csv', type: 'text/csv', text: runCsv(digest) };
+    },
+    hear: async (fromS, toS, rate) => {
+      hush();
+      await wake();
+      const calls = open.value?.digest.calls;
+      if (calls !== undefined) replay.value = startReplay(calls, fromS, toS, rate, { voice, ear, time });
+    },
+    hush,
+    facts: () => (rows.value ?? []).flatMap(factsOf),
+  };
+};
