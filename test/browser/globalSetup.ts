@@ -8,6 +8,8 @@ declare module 'vitest' {
   export interface ProvidedContext {
     /** Origin of the served production build, without a slash at the end. */
     origin: string;
+    /** Where the build lies. */
+    outDir: string;
     /** Where the one browser listens for the tests. */
     browserAt: string;
   }
@@ -34,6 +36,7 @@ export default async ({ provide }: TestProject): Promise<() => Promise<void>> =>
   if (address === null || typeof address === 'string') throw new Error('the server has no port');
   // Geolocation wants a secure context: localhost counts as one.
   provide('origin', `http://localhost:${address.port}`);
+  provide('outDir', outDir);
   provide('browserAt', browser.wsEndpoint());
   return async () => {
     await browser.close();

@@ -1,0 +1,141 @@
+import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { createServer } from 'node:http';
+import { tmpdir } from 'node:os';
+import { extname, join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { open, voiceLoaded } from './support/open.ts';
+import { roadRunner } from './support/roadRunner.ts';
+
+const TYPES: Readonly<Record<string, string>> = {
+  '.html': 'text/html',
+  '.js': 'text/javascript',
+  '.css': 'text/css',
+  '.mp3': 'audio/mpeg',
+  '.svg': 'image/svg+xml',
+  '.png': 'image/png',
+  '.json': 'application/json',
+  '.webmanifest': 'application/manifest+json',
+};
+
+/** A server of files that can be told to change a file, which is what a release does. */
+const serve = async (from: string) => {
+  const dir = mkdtempSync(join(tmpdir(), 'soundline-site-'));
+  cpSync(from, dir, { recursive: true });
+  const server = createServer((request, response) => {
+    const path = new URL(request.url ?? '/', 'http://localhost').pathname;
+    const file = join(dir, path === '/' ? 'index.html' : path);
+    try {
+      const body = readFileSync(file);
+      response.writeHead(200, {
+        'Content-Type': TYPES[extname(file)] ?? 'text/plain',
+        'Cache-Control': 'no-cache',
+      });
+      response.end(body);
+    } catch {
+      response.writeHead(404).end();
+    }
+  });
+  await new Promise<void>((listening) => server.listen(0, '127.0.0.1', listening));
+  const address = server.address();
+  if (address === null || typeof address === 'string') throw new Error('no port');
+  return {
+    origin: `http://localhost:${address.port}`,
+    dir,
+    close: async () => {
+      server.closeAllConnections();
+      await new Promise((done) => server.close(done));
+      rmSync(dir, { recursive: true, force: true });
+    },
+  };
+};
+
+const offlineReady = (page: Page): Promise<void> =>
+  page.locator('[data-offline="ready"]').waitFor({ timeout: 30_000 });
+
+describe('without a network', () => {
+  test('a second visit opens, the voice speaks, and every screen is there', async () => {
+    const { page, close } = await open('');
+    await offlineReady(page);
+    await page.context().setOffline(true);
+    const navigation = (): Promise<number> =>
+      page.evaluate(
+        () => performance.getEntriesByType('navigation')[0]?.toJSON()['domContentLoadedEventEnd'] as number,
+      );
+    await page.reload();
+    await page.getByRole('heading', { level: 1 }).waitFor();
+    const openedMs = await navigation();
+    console.info(`offline reload: ${Math.round(openedMs)} ms`);
+    await voiceLoaded(page);
+    await offlineReady(page);
+    await page.goto(`${inject('origin')}/#/share`);
+    await page.locator('svg.code').waitFor();
+    await page.goto(`${inject('origin')}/#/run`);
+    await page.getByRole('button', { name: 'Switch on' }).waitFor();
+    await close();
+  });
+
+  test('can be installed: a manifest with its icons, and a worker', async () => {
+    const { page, close } = await open('');
+    await offlineReady(page);
+    const cdp = await page.context().newCDPSession(page);
+    const { errors } = await cdp.send('Page.getAppManifest');
+    expect(errors).toEqual([]);
+    const { installabilityErrors } = await cdp.send('Page.getInstallabilityErrors');
+    // A private window, as every test has one, is never installable; nothing else may stand in the way.
+    expect(installabilityErrors.map((e) => e.errorId).filter((id) => id !== 'in-incognito')).toEqual([]);
+    await close();
+  });
+});
+
+describe('a newer version', () => {
+  let site: Awaited<ReturnType<typeof serve>>;
+  beforeAll(async () => {
+    site = await serve(inject('outDir'));
+  });
+  afterAll(() => site.close());
+
+  const release = (): void => {
+    const worker = join(site.dir, 'sw.js');
+    const script = readFileSync(worker, 'utf8');
+    writeFileSync(worker, `${script}\n// another release ${script.length}`);
+  };
+
+  test('waits for the runner, never comes in a run, and is taken when they say so', async () => {
+    const { page, close } = await open('');
+    await page.goto(`${site.origin}/`);
+    await offlineReady(page);
+    // From here on the worker serves the page.
+    await page.reload();
+    await offlineReady(page);
+    await page.goto(`${site.origin}/#/run`);
+    const runner = await roadRunner(page);
+    await page.getByRole('button', { name: 'Switch on' }).click();
+    await runner.stand(1);
+    await page.getByRole('button', { name: /^Start/ }).click();
+    await page.locator('.face .sounding').waitFor();
+    release();
+    await page.evaluate(() => {
+      Object.assign(window, { mine: true });
+      document.dispatchEvent(new Event('visibilitychange'));
+    });
+    // Even where the browser finds it by itself, the run is not touched.
+    await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
+    await expect
+      .poll(
+        () => page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.waiting !== null),
+        { timeout: 20_000 },
+      )
+      .toBe(true);
+    await runner.stand(1);
+    expect(await page.locator('.face .sounding').count()).toBe(1);
+    expect(await page.evaluate(() => 'mine' in window)).toBe(true);
+    await page.locator('.hold-button').click({ delay: 1700 });
+    await page.getByRole('button', { name: 'Hold again: end the run' }).click({ delay: 1700 });
+    await page.getByRole('button', { name: 'Done' }).click();
+    await page.getByRole('button', { name: 'Take it now' }).click();
+    await expect.poll(() => page.evaluate(() => 'mine' in window), { timeout: 15_000 }).toBe(false);
+    await page.getByRole('heading', { level: 1 }).waitFor();
+    await close();
+  });
+});
