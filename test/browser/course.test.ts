@@ -37,7 +37,7 @@ describe.each([
     await page.locator('input[type="file"]').setInputFiles(dropped);
     await page.getByRole('heading', { name: 'Around the basin' }).waitFor();
     expect(await page.locator('.map-line').getAttribute('d')).toMatch(/^M[\d.]+ [\d.]+L/);
-    const facts = (await page.locator('.facts').textContent()) ?? '';
+    const facts = (await page.locator('.course-facts').textContent()) ?? '';
     expect(facts).toMatch(/Recorded(3|4)\.\d{3} km/);
     expect(facts).toContain('Official4.000 km');
     expect(facts).toMatch(/Scaled by[01]\.\d{4}/);

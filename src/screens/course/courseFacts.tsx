@@ -18,7 +18,7 @@ export const CourseFacts = ({ model, view }: { model: PlanModel; view: CourseVie
   return (
     <>
       <h2>{file.name}</h2>
-      <dl class="facts">
+      <dl class="course-facts">
         <dt>Recorded</dt>
         <dd class="figure">
           {distance(line.recordedM, unit, 3)} {unitName(unit)}

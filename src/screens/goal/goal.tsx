@@ -77,40 +77,50 @@ const Training = ({ sheet }: { sheet: GoalSheet }) =>
     </section>
   );
 
-const Formulas = ({ sheet, unit }: { sheet: GoalSheet; unit: 'km' | 'mile' }) => (
-  <section aria-label="By formula">
-    <h2>By formula</h2>
-    <div class="scroll-x">
-      <table class="plan-table">
-        <thead>
-          <tr>
-            <th scope="col">From</th>
-            {FORMULAS.map((name) => (
-              <th key={name} scope="col">
-                {formulas[name].label}
-              </th>
-            ))}
-            <th scope="col">Added</th>
-          </tr>
-        </thead>
-        <tbody>
-          {sheet.prediction?.byResult.map(({ result, timesS, addedPercent }, i) => (
-            <tr key={i}>
-              <th scope="row">
-                {Number(distance(result.distanceM, unit, 1))} {unitName(unit)} in {durationText(result.timeS)}
-              </th>
+/** Per cent; less is not shown. */
+const LEAST_ADDED = 0.05;
+
+const Formulas = ({ sheet, unit }: { sheet: GoalSheet; unit: 'km' | 'mile' }) => {
+  const rows = sheet.prediction?.byResult ?? [];
+  const isAdded = rows.some((r) => r.addedPercent >= LEAST_ADDED);
+  return (
+    <section aria-label="By formula">
+      <h2>By formula</h2>
+      <div class="scroll-x">
+        <table class="plan-table">
+          <thead>
+            <tr>
+              <th scope="col">From</th>
               {FORMULAS.map((name) => (
-                <td key={name}>{span(timesS[name])}</td>
+                <th key={name} scope="col">
+                  {formulas[name].label}
+                </th>
               ))}
-              <td>{addedPercent < 0.05 ? '–' : `${addedPercent.toFixed(1)} %`}</td>
+              {isAdded && <th scope="col">Added</th>}
             </tr>
-          ))}
-        </tbody>
-      </table>
-    </div>
-    <p class="note">On a flat course on a normal day. “Added” is for weekly distance and for going long.</p>
-  </section>
-);
+          </thead>
+          <tbody>
+            {rows.map(({ result, timesS, addedPercent }, i) => (
+              <tr key={i}>
+                <th scope="row">
+                  {Number(distance(result.distanceM, unit, 1))} {unitName(unit)} in{' '}
+                  {durationText(result.timeS)}
+                </th>
+                {FORMULAS.map((name) => (
+                  <td key={name}>{span(timesS[name])}</td>
+                ))}
+                {isAdded && <td>{addedPercent < LEAST_ADDED ? '–' : `${addedPercent.toFixed(1)} %`}</td>}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <p class="note">
+        On a flat course on a normal day.{isAdded && ' “Added” is for weekly distance and for going long.'}
+      </p>
+    </section>
+  );
+};
 
 const Meaning = ({ sheet, unit }: { sheet: GoalSheet; unit: 'km' | 'mile' }) => {
   const { meaning } = sheet;
