@@ -30,22 +30,36 @@ export const turnsRound = (a: Run, b: Run, sigmaM: number): boolean => {
   const apartM = Math.abs((b.eastM - a.eastM) * a.dirN - (b.northM - a.northM) * a.dirE);
   return apartM < 4 * sigmaM;
 };
-/** Standard deviation of the shake per axis: points against the chord of their neighbours, by the median. */
-export const shakeM = ({ eastM, northM }: Polyline): number => {
-  const off: number[] = [];
+/** How far each point lies off the chord of its neighbours, m; 0 at the ends. */
+const offChordM = ({ eastM, northM }: Polyline): Float64Array => {
+  const off = new Float64Array(eastM.length);
   for (let i = 1; i + 1 < eastM.length; i++) {
     const ce = at(eastM, i + 1) - at(eastM, i - 1);
     const cn = at(northM, i + 1) - at(northM, i - 1);
-    const chord = Math.hypot(ce, cn);
-    if (chord === 0) continue;
     const de = at(eastM, i) - at(eastM, i - 1);
     const dn = at(northM, i) - at(northM, i - 1);
-    off.push(Math.abs(ce * dn - cn * de) / chord);
+    off[i] = Math.abs(ce * dn - cn * de) / (Math.hypot(ce, cn) || 1);
   }
-  if (off.length === 0) return 0;
-  off.sort((a, b) => a - b);
-  // The median of |N(0,1)| is 0.6745; a point against the middle of two others has variance 1.5 σ².
-  return (off[off.length >> 1] as number) / 0.6745 / Math.sqrt(1.5);
+  return off;
+};
+
+/** Shake is judged over so many points to either side: some streets of a recording shake, others do not. */
+const AROUND_POINTS = 40;
+const EVERY_POINTS = 20;
+
+/** Standard deviation of the shake per axis around each point: points against the chord of their neighbours, by the median. */
+export const shakeM = (line: Polyline): Float64Array => {
+  const off = offChordM(line);
+  const shake = new Float64Array(off.length);
+  for (let i = 0; i < off.length; i += EVERY_POINTS) {
+    const around = off
+      .slice(Math.max(1, i - AROUND_POINTS), Math.min(off.length - 1, i + AROUND_POINTS))
+      .sort();
+    // The median of |N(0,1)| is 0.6745; a point against the middle of two others has variance 1.5 σ².
+    const sigma = (around[around.length >> 1] ?? 0) / 0.6745 / Math.sqrt(1.5);
+    shake.fill(sigma, i, i + EVERY_POINTS);
+  }
+  return shake;
 };
 
 export const medianLegM = ({ eastM, northM }: Polyline): number => {
@@ -55,7 +69,7 @@ export const medianLegM = ({ eastM, northM }: Polyline): number => {
   return legs.sort((a, b) => a - b)[legs.length >> 1] || 1;
 };
 /** Parts the points into straight runs. */
-export const runsOf = ({ eastM, northM }: Polyline, sigmaM: number): Run[] => {
+export const runsOf = ({ eastM, northM }: Polyline, shake: Float64Array): Run[] => {
   const n = eastM.length;
   const sums = [0, 1, 2, 3, 4].map(() => new Float64Array(n + 1));
   const [se, sn, see, snn, sen] = sums as [
@@ -84,7 +98,7 @@ export const runsOf = ({ eastM, northM }: Polyline, sigmaM: number): Run[] => {
     const root = Math.hypot((cee - cnn) / 2, cen);
     return { me, mn, cee, cnn, cen, residual: Math.max(0, (cee + cnn) / 2 - root) };
   };
-  const reach = Math.max(1, Math.ceil((4 * sigmaM) / medianLegM({ eastM, northM })));
+  const reach = Math.max(1, Math.ceil((4 * Math.max(...shake)) / medianLegM({ eastM, northM })));
   /** A turn-round would fit one line both ways: a run must end the way it began. */
   const turnsBack = (i: number, j: number): boolean => {
     const k = Math.min(reach, j - i);
@@ -99,7 +113,7 @@ export const runsOf = ({ eastM, northM }: Polyline, sigmaM: number): Run[] => {
     for (let i = Math.max(0, j - MAX_RUN + 1); i <= j; i++) {
       // A run of one point would be free of residuals and of direction: only allowed where nothing else is left.
       if (i === j || turnsBack(i, j)) continue;
-      const c = at(cost, i) + PENALTY + moments(i, j).residual / (sigmaM * sigmaM);
+      const c = at(cost, i) + PENALTY + moments(i, j).residual / at(shake, (i + j) >> 1) ** 2;
       if (c < at(cost, j + 1)) {
         cost[j + 1] = c;
         begin[j + 1] = i;
@@ -121,7 +135,7 @@ export const runsOf = ({ eastM, northM }: Polyline, sigmaM: number): Run[] => {
     }
     runs.unshift({ from, to, eastM: m.me, northM: m.mn, dirE, dirN });
   }
-  return runs.filter((m, k) => !isTip(runs[k - 1], m, runs[k + 1], sigmaM));
+  return runs.filter((m, k) => !isTip(runs[k - 1], m, runs[k + 1], at(shake, m.from)));
 };
 
 /** Shake at a turn-round can make a little run of its own out of the points at the cone: it says nothing. */

@@ -28,7 +28,8 @@ export interface Straightened extends Polyline {
 }
 /** @param line points in metres, in order of running; left as it is where it does not shake */
 export const straighten = (line: Polyline): Straightened => {
-  const sigma = shakeM(line);
+  const shake = shakeM(line).map((sigma) => Math.max(MIN_SHAKE_M, sigma));
+  const worst = shake.reduce((most, sigma) => Math.max(most, sigma), 0);
   const east: number[] = [];
   const north: number[] = [];
   const index: number[] = [];
@@ -39,21 +40,22 @@ export const straighten = (line: Polyline): Straightened => {
     index.push(i);
     doubt.push(d);
   };
-  if (sigma < MIN_SHAKE_M || sigma > MAX_SHAKE_M || line.eastM.length < 12 || medianLegM(line) > MAX_LEG_M) {
+  if (worst <= MIN_SHAKE_M || worst > MAX_SHAKE_M || line.eastM.length < 12 || medianLegM(line) > MAX_LEG_M) {
     return {
       ...line,
       index: Float64Array.from(line.eastM, (_, i) => i),
       doubtM2: new Float64Array(line.eastM.length),
       corners: [],
-      shakeM: sigma,
+      shakeM: worst,
     };
   }
-  const runs = runsOf(line, Math.max(sigma, MIN_SHAKE_M));
+  const runs = runsOf(line, shake);
   const usualLegM = medianLegM(line);
-  const corners: Corner[] = runs[0] ? [cornerAt(0, null, runs[0], sigma, usualLegM)] : [];
+  const corners: Corner[] = runs[0] ? [cornerAt(0, null, runs[0], at(shake, 0), usualLegM)] : [];
   let startT = Number.NEGATIVE_INFINITY;
   runs.forEach((run, k) => {
     const next = runs[k + 1];
+    const sigma = at(shake, run.to);
     const ends = next ? joint(line, run, next, sigma, usualLegM) : [];
     const stop = ends[0] ? foot(run, ends[0][0], ends[0][1]).t : Number.POSITIVE_INFINITY;
     for (let i = run.from; i <= run.to; i++) {
@@ -77,6 +79,6 @@ export const straighten = (line: Polyline): Straightened => {
     index: Float64Array.from(index),
     doubtM2: Float64Array.from(doubt),
     corners,
-    shakeM: sigma,
+    shakeM: worst,
   };
 };

@@ -18,6 +18,8 @@ const LEARN = 0.05;
 const SEEN_TO_TRUST = 20;
 /** Speed from steps errs by about 3 %, the same way for many seconds: given one a second, each counts for little. */
 const STEP_SPEED_SD_MPS = 0.6;
+/** Steps as far off the believed speed as this tell of a change. */
+const PLAIN_MPS = 0.35;
 /** No runner steps slower or faster than this: 1.2 to 4.5 steps a second. */
 const STEP_HZ = { min: 1.2, max: 4.5 };
 
@@ -39,6 +41,8 @@ export const takeSteps = (
   const contenders = belief.contenders.map((c) => {
     if (atMs <= c.track.timeMs) return c;
     const g = predictTrack(c.line, c.track, atMs);
+    const { innovation } = readings.fitSpeed(g, speedMps);
+    if (Math.abs(innovation) > PLAIN_MPS) course.loosenSpeed(g, Math.abs(innovation) / 2);
     readings.takeSpeed(g, speedMps, STEP_SPEED_SD_MPS);
     return { ...c, track: { ...c.track, g, timeMs: atMs } };
   });
