@@ -60,7 +60,7 @@ const headers = {
 
 export default defineConfig({
   plugins: [preact(), noPolicyInDev(), offline()],
-  // A page of a few dozen kB needs no splitting; and nothing may be fetched lazily in the middle of a race.
+  // What a race needs is one file; the screens of the days around it come when they are opened.
   build: { target: 'es2022', assetsInlineLimit: 0 },
   preview: { port: 4173, strictPort: false, headers },
 });

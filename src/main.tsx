@@ -9,22 +9,14 @@ import { createLogStore } from './log/store.ts';
 import { keepStorage, watchInstall } from './offline/install.ts';
 import { createOffline } from './offline/offline.ts';
 import { App } from './screens/app.tsx';
-import { CourseScreen } from './screens/course/course.tsx';
-import { DayScreen } from './screens/day/day.tsx';
-import { FuelScreen } from './screens/fuel/fuel.tsx';
-import { GoalScreen } from './screens/goal/goal.tsx';
-import { PaperScreen } from './screens/paper/paper.tsx';
+import { later } from './screens/parts/later.tsx';
 import { OfflineState } from './screens/parts/offlineState.tsx';
 import { SoundState } from './screens/parts/soundState.tsx';
 import { PlanScreen } from './screens/plan/plan.tsx';
-import { PracticeScreen } from './screens/practice/practice.tsx';
 import { ReadyScreen } from './screens/ready/ready.tsx';
 import { RehearseScreen } from './screens/rehearse/rehearse.tsx';
 import { watchRoute } from './screens/route.ts';
 import { RunScreen } from './screens/run/run.tsx';
-import { RunsScreen } from './screens/runs/runs.tsx';
-import { ShareDoor } from './screens/share/shareDoor.tsx';
-import { WhatIfScreen } from './screens/whatIf/whatIf.tsx';
 import './screens/style/base.css';
 import './screens/style/chart.css';
 import './screens/style/sounding.css';
@@ -223,6 +215,17 @@ void run.recover().then((found) => {
   if (found) location.hash = '#/run';
 });
 
+// Half of the script is for the days before and after a race: it comes when it is asked for, and is stored with the rest.
+const GoalScreen = later(() => import('./screens/goal/goal.tsx').then((m) => m.GoalScreen));
+const CourseScreen = later(() => import('./screens/course/course.tsx').then((m) => m.CourseScreen));
+const FuelScreen = later(() => import('./screens/fuel/fuel.tsx').then((m) => m.FuelScreen));
+const DayScreen = later(() => import('./screens/day/day.tsx').then((m) => m.DayScreen));
+const PaperScreen = later(() => import('./screens/paper/paper.tsx').then((m) => m.PaperScreen));
+const WhatIfScreen = later(() => import('./screens/whatIf/whatIf.tsx').then((m) => m.WhatIfScreen));
+const PracticeScreen = later(() => import('./screens/practice/practice.tsx').then((m) => m.PracticeScreen));
+const RunsScreen = later(() => import('./screens/runs/runs.tsx').then((m) => m.RunsScreen));
+const ShareScreen = later(() => import('./screens/share/share.tsx').then((m) => m.ShareScreen));
+
 render(
   <App
     route={route}
@@ -239,7 +242,7 @@ render(
       rehearse: () => <RehearseScreen model={rehearse} sound={<SoundState speaker={speaker} />} />,
       run: () => <RunScreen model={run} plan={plan.plan.value} />,
       ready: () => <ReadyScreen model={ready} offline={offline.state} install={install} />,
-      share: () => <ShareDoor plan={plan} />,
+      share: () => <ShareScreen plan={plan} />,
     }}
     foot={<OfflineState offline={offline} />}
   />,

@@ -2,6 +2,7 @@ import { cpSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:f
 import { createServer } from 'node:http';
 import { tmpdir } from 'node:os';
 import { extname, join } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
 import { open, voiceLoaded } from './support/open.ts';
@@ -86,6 +87,15 @@ describe('without a network', () => {
     expect(installabilityErrors.map((e) => e.errorId).filter((id) => id !== 'in-incognito')).toEqual([]);
     await close();
   });
+});
+
+test('the first load is less than 150 kB of script, as it travels, the voice apart', () => {
+  const html = readFileSync(join(inject('outDir'), 'index.html'), 'utf8');
+  const scripts = [...html.matchAll(/(?:src|href)="(\/assets\/[^"]+\.js)"/g)].map((m) => m[1] ?? '');
+  expect(scripts.length).toBeGreaterThan(0);
+  const bytes = scripts.map((path) => gzipSync(readFileSync(join(inject('outDir'), path))).length);
+  console.info(`first load: ${bytes.join(' + ')} bytes of script`);
+  expect(bytes.reduce((sum, n) => sum + n, 0)).toBeLessThan(150_000);
 });
 
 describe('a newer version', () => {

@@ -1,0 +1,39 @@
+import { useSignal } from '@preact/signals';
+import type { ComponentType, FunctionComponent } from 'preact';
+import { useEffect } from 'preact/hooks';
+
+/**
+ * A screen that is loaded when it is first opened: nobody waits for it who wants to run, and it lies with everything else
+ * in the offline store. Nothing that a race needs comes this way.
+ */
+export const later = <Props extends object>(
+  load: () => Promise<ComponentType<Props>>,
+): FunctionComponent<Props> => {
+  let loaded: ComponentType<Props> | null = null;
+  return (props) => {
+    const state = useSignal<'loading' | 'here' | 'failed'>(loaded === null ? 'loading' : 'here');
+    useEffect(() => {
+      if (loaded !== null) return;
+      load().then(
+        (screen) => {
+          loaded = screen;
+          state.value = 'here';
+        },
+        () => {
+          state.value = 'failed';
+        },
+      );
+    }, []);
+    const Screen = state.value === 'here' ? loaded : null;
+    if (Screen !== null) return <Screen {...props} />;
+    return (
+      <main class="run-before">
+        <p role="status">
+          {state.value === 'failed'
+            ? 'This screen could not be loaded. Open the page again with a network.'
+            : 'A moment …'}
+        </p>
+      </main>
+    );
+  };
+};
