@@ -1,4 +1,4 @@
-import type { Estimated } from './pacer.ts';
+import type { PacerHeading } from './pacer.ts';
 
 /**
  * `with`: they are heading for your goal; `let go`: they are quicker than your goal; `go past`: they are slower;
@@ -14,14 +14,13 @@ const SURE_SD = 1.5;
 /** Beyond this error no verdict at all, seconds. */
 const TOO_VAGUE_SD_S = 75;
 
-/** Heading less goal, seconds, with its standard deviation. */
-export const adviceFor = (againstGoalS: number, sdS: number): Advice => {
+/** Whether to go with the pacer. `goalS` by the clock named in `goalBy`, as in the plan. */
+export const adviceFor = (heading: PacerHeading, goalS: number, goalBy: 'own' | 'gun'): Advice => {
+  const { s, sdS } = goalBy === 'own' ? heading.runnerOwn : heading.gun;
+  const againstGoalS = s - goalS;
   const offS = Math.abs(againstGoalS);
   if (sdS > TOO_VAGUE_SD_S) return 'unsure';
   if (offS <= NEAR_S) return 'with';
   if (offS < SURE_SD * sdS) return 'unsure';
   return againstGoalS < 0 ? 'let go' : 'go past';
 };
-
-/** Whether a pacer is off their flag by more than the error covers. */
-export const isOffFlag = ({ s, sdS }: Estimated): boolean => Math.round(Math.abs(s)) >= SURE_SD * sdS;

@@ -16,8 +16,8 @@ const MOST_HEIGHT = 520;
 const LEAST_HEIGHT = 200;
 /** One arrow a fifth of the way at least, and no nearer than this on the screen. */
 const ARROWS = 9;
-/** Numbers of boards need room; below this on the screen every fifth is written. */
-const BOARD_ROOM_PX = 26;
+/** Numbers of boards need room: one that would lie on another is left out. */
+const LABEL_ROOM_PX = 17;
 
 /** The course as a line on paper: no streets, no network. North is up. */
 export const CourseMap = ({ view, plan, pickedM, onPick }: Props) => {
@@ -42,7 +42,12 @@ export const CourseMap = ({ view, plan, pickedM, onPick }: Props) => {
       .map((p) => `${p.x.toFixed(1)} ${p.y.toFixed(1)}`)
       .join('L');
   const boards = boardsM(plan);
-  const every = (scale * plan.distanceM) / (boards.length || 1) < BOARD_ROOM_PX ? 5 : 1;
+  const labelled: { readonly x: number; readonly y: number }[] = [];
+  const hasRoom = (p: { readonly x: number; readonly y: number }): boolean => {
+    const free = labelled.every((l) => Math.hypot(l.x - p.x, l.y - p.y) > LABEL_ROOM_PX);
+    if (free) labelled.push(p);
+    return free;
+  };
   const turn = (atM: number): number => (-view.headingAt(atM) * 180) / Math.PI;
   const picked = xy(pickedM);
   return (
@@ -85,7 +90,7 @@ export const CourseMap = ({ view, plan, pickedM, onPick }: Props) => {
           return (
             <g key={m} class={wrong ? 'map-board map-wrong' : 'map-board'}>
               <circle cx={p.x} cy={p.y} r="2.5" />
-              {(i + 1) % every === 0 && (
+              {hasRoom(p) && (
                 <text x={p.x + 6} y={p.y - 5}>
                   {i + 1}
                   {wrong && '?'}

@@ -46,8 +46,7 @@ export const pacerCue = (moment: Moment, gunMs: number | null): Cue => {
     { shareAt: evenShareAt(plan, race.schedule), pacerLeadS: null },
     pacer,
   );
-  const by = plan.goalBy === 'own' ? heading.runnerOwn : heading.gun;
-  const advice = progress.distanceM < LEAST_M ? 'unsure' : adviceFor(by.s - plan.goalS, by.sdS);
+  const advice = progress.distanceM < LEAST_M ? 'unsure' : adviceFor(heading, plan.goalS, plan.goalBy);
   return cueWith(
     moment,
     {

@@ -1,10 +1,10 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type LevelWithPacer, type PacerRace, pacerHeading } from '../../../../src/core/plan/pacer.ts';
-import type { Pacer } from '../../../../src/core/plan/racePlan.ts';
-import { pacerAdvice } from '../../../../src/core/prepare/pacer/advice.ts';
-import { chanceOf } from '../../../../src/core/prepare/whatIf/random.ts';
-import { HALF_M } from '../plans.ts';
+import { type LevelWithPacer, type PacerRace, pacerHeading } from '../../../src/core/plan/pacer.ts';
+import { adviceFor } from '../../../src/core/plan/pacerAdvice.ts';
+import type { Pacer } from '../../../src/core/plan/racePlan.ts';
+import { chanceOf } from '../../../src/core/prepare/whatIf/random.ts';
+import { HALF_M } from '../prepare/plans.ts';
 
 const flag: Pacer = { flagS: 6300, by: 'gun' };
 /** The pacer crosses the line ten seconds after the gun. */
@@ -94,43 +94,30 @@ describe('where the pacer is heading', () => {
 
 describe('whether to go with them', () => {
   const adviceAt = (press: LevelWithPacer, goalS: number, goalBy: 'own' | 'gun' = 'own') =>
-    pacerAdvice(pacerHeading(press, raceFor(press.lineAfterGunS ?? 90), flag), flag, goalS, goalBy);
+    adviceFor(pacerHeading(press, raceFor(press.lineAfterGunS ?? 90), flag), goalS, goalBy);
 
   test('a pacer who is heading for the goal', () => {
-    const { advice, text } = adviceAt(pressAt(12_000, 60), 6240);
-    expect(advice).toBe('with');
-    expect(text).toBe(
-      'The 1:45:00 pacer is on their time, give or take 14 s; staying level finishes in about 1:44:00 on your clock. Go with them.',
-    );
+    expect(adviceAt(pressAt(12_000, 60), 6240)).toBe('with');
   });
 
   test('the flag by the gun is a minute quicker for who crossed a minute late: the own clock decides', () => {
-    expect(adviceAt(pressAt(15_000, 120), 6300).advice).toBe('let go');
-    expect(adviceAt(pressAt(15_000, 120), 6300, 'gun').advice).toBe('with');
+    expect(adviceAt(pressAt(15_000, 120), 6300)).toBe('let go');
+    expect(adviceAt(pressAt(15_000, 120), 6300, 'gun')).toBe('with');
   });
 
   test('a pacer who went out too quick is let go', () => {
     const early = { ...pressAt(10_000, 30), ownS: pressAt(10_000, 30).ownS - 50 };
-    const { advice, text } = adviceAt(early, 6270);
-    expect(advice).toBe('let go');
-    expect(text).toContain('ahead of their flag');
+    expect(adviceAt(early, 6270)).toBe('let go');
   });
 
   test('a pacer who is late is passed', () => {
     const late = { ...pressAt(10_000, 30), ownS: pressAt(10_000, 30).ownS + 60 };
-    expect(adviceAt(late, 6270).advice).toBe('go past');
-    expect(adviceAt(late, 6270).text).toContain('behind their flag');
+    expect(adviceAt(late, 6270)).toBe('go past');
   });
 
   test('in the first kilometre nobody can tell', () => {
     const vague = { ...pressAt(900, 60), lineAfterGunS: null };
-    const { advice, text } = pacerAdvice(
-      pacerHeading(vague, { ...raceFor(60), pacerLeadS: null }, flag),
-      flag,
-      6300,
-      'own',
-    );
-    expect(advice).toBe('unsure');
-    expect(text).toContain('Press again further on');
+    const heading = pacerHeading(vague, { ...raceFor(60), pacerLeadS: null }, flag);
+    expect(adviceFor(heading, 6300, 'own')).toBe('unsure');
   });
 });
