@@ -11,8 +11,8 @@ export interface StoreRecorder {
   /** The last flush. */
   readonly end: () => Promise<void>;
   readonly keeping: () => Keeping;
-  /** Lines that the store has not acknowledged. */
-  readonly unsaved: () => number;
+  /** Lines that the store has not acknowledged, and how many came before them. */
+  readonly unsaved: () => { readonly lines: readonly string[]; readonly from: number };
 }
 
 export interface RecorderParts {
@@ -77,6 +77,6 @@ export const createRecorder = (parts: RecorderParts): StoreRecorder => {
       return flush('strict');
     },
     keeping: () => keeping,
-    unsaved: () => held.length,
+    unsaved: () => ({ lines: held, from: stored }),
   };
 };

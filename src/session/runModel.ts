@@ -42,7 +42,7 @@ export interface RunModel {
   /** Wakes the sound, in a touch. */
   readonly wake: () => Promise<unknown>;
   /** The log of the current run as text, one JSON object a line. */
-  readonly logFile: () => string;
+  readonly logFile: () => Promise<string>;
   /** Puts the run away. */
   readonly leave: () => void;
   readonly hidden: () => void;
@@ -209,7 +209,7 @@ export const createRunModel = (parts: RunParts): RunModel => {
     choices: parts.choices,
     click: parts.click,
     wake: speaker.wake,
-    logFile: () => (record?.lines() ?? []).map((line) => `${line}\n`).join(''),
+    logFile: async () => ((await record?.lines()) ?? []).map((line) => `${line}\n`).join(''),
     leave: () => {
       current.value?.close();
       current.value = null;

@@ -1,20 +1,21 @@
 import type { Call } from '../core/cues/call.ts';
 import type { RunInput } from '../core/run/settings.ts';
 import { writeLogLine } from '../log/logLine.ts';
-import type { LogStore, RunHead } from '../log/store.ts';
+import { type LogStore, linesOf, type RunHead } from '../log/store.ts';
 import { createRecorder, type Keeping } from '../log/storeRecorder.ts';
 import type { PageTime } from '../voice/device/pageTime.ts';
 import type { Folded } from './runCell.ts';
 import type { ClockPair } from './runClock.ts';
 
-/** The log of the run under way: every line in memory, and on the device seconds later at most. */
+/** The log of the run under way: every line is on the device seconds later at most, and in memory until it is. */
 export interface RunRecord {
   readonly add: (input: RunInput) => void;
   /** Calls are about to sound: what led to them goes to the device at once, so that no later page says them again. */
   readonly called: (calls: readonly Call[]) => void;
   /** The page goes out of sight and may not come back. */
   readonly hidden: () => void;
-  readonly lines: () => readonly string[];
+  /** The whole log: what is on the device, and what is still held. It is not kept in memory besides. */
+  readonly lines: () => Promise<readonly string[]>;
   readonly end: () => void;
 }
 
@@ -39,7 +40,7 @@ const SNAPSHOT_MS = 60_000;
 const MILESTONES: readonly Call['saying']['kind'][] = ['start', 'checkpoint', 'finish'];
 
 export const startRecord = (parts: RecordParts): RunRecord => {
-  const lines: string[] = [...parts.past];
+  let count = parts.past.length;
   let ended = false;
   const recorder = createRecorder({
     store: parts.store,
@@ -53,7 +54,7 @@ export const startRecord = (parts: RecordParts): RunRecord => {
     const { store, head, build } = parts;
     const folded = parts.foldedNow();
     if (folded === null) return;
-    const kept = { run: head.id, build, lines: lines.length, folded };
+    const kept = { run: head.id, build, lines: count, folded };
     await recorder.flush('relaxed');
     // A cache: where it cannot be kept, the fold begins at the beginning.
     if (recorder.keeping() === 'stored') await store.keepSnapshot(kept).catch(() => {});
@@ -69,7 +70,7 @@ export const startRecord = (parts: RecordParts): RunRecord => {
       // The clock is told ten times a second and says nothing that the other lines do not.
       if (input.type === 'clock') return;
       const line = writeLogLine(input);
-      lines.push(line);
+      count++;
       recorder.add(line);
       if (input.type === 'event') void recorder.flush('strict');
     },
@@ -78,7 +79,13 @@ export const startRecord = (parts: RecordParts): RunRecord => {
       void recorder.flush(strict ? 'strict' : 'relaxed');
     },
     hidden: () => void recorder.flush('strict'),
-    lines: () => lines,
+    lines: async () => {
+      await recorder.flush('relaxed');
+      const { lines, from } = recorder.unsaved();
+      // Where nothing can be read back, what could not be written is all there is.
+      const batches = await parts.store.batches(parts.head.id).catch(() => []);
+      return [...linesOf(batches).slice(0, from), ...lines];
+    },
     end: () => {
       if (ended) return;
       ended = true;

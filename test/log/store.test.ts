@@ -97,7 +97,7 @@ describe('the recorder', () => {
       await recorder.flush('relaxed');
     }
     expect(states).toEqual(['full']);
-    expect(recorder.unsaved()).toBe(3);
+    expect(recorder.unsaved().lines).toHaveLength(3);
     room = true;
     recorder.add('d');
     await recorder.flush('relaxed');
@@ -114,7 +114,7 @@ describe('the recorder', () => {
     await recorder.flush('strict');
     await recorder.end();
     expect(states).toEqual(['failing']);
-    expect(recorder.unsaved()).toBe(1);
+    expect(recorder.unsaved().lines).toHaveLength(1);
   });
 
   test('lines that come while a batch is written go with the next, in order', async () => {

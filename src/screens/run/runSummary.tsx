@@ -56,7 +56,9 @@ export const RunSummary = ({ model, run }: { model: RunModel; run: LiveRun }) =>
         <button
           type="button"
           class="main-button"
-          onClick={() => saveFile(fileNameOf(plan.name, 'jsonl'), 'application/x-ndjson', model.logFile())}
+          onClick={async () =>
+            saveFile(fileNameOf(plan.name, 'jsonl'), 'application/x-ndjson', await model.logFile())
+          }
         >
           Save the log
         </button>
@@ -65,8 +67,8 @@ export const RunSummary = ({ model, run }: { model: RunModel; run: LiveRun }) =>
         </button>
       </div>
       <p class="note">
-        The log holds every position and press of this run. It is only on this page: save it before you close
-        it.
+        The log holds every position and press of this run. It stays on this device, under Runs, until you
+        remove it; save it to have it elsewhere as well.
       </p>
       <DriftChart
         samples={run.cell.samples.value}
