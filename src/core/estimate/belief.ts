@@ -1,6 +1,6 @@
 import { leaderOf } from './contenders.ts';
 import * as course from './courseState.ts';
-import { predictTrack } from './courseTracker.ts';
+import { beliefOfTrack } from './courseTracker.ts';
 import { freeBeliefAt } from './freeTracker.ts';
 import type { EstimatorState } from './state.ts';
 
@@ -10,7 +10,7 @@ export const beliefAt = (state: EstimatorState, atMs: number) => {
   if (belief.kind === 'pen') return null;
   if (belief.kind === 'free') return freeBeliefAt(belief.track, atMs);
   const leader = leaderOf(belief.contenders);
-  const g = predictTrack(leader.line, leader.track, atMs);
+  const g = beliefOfTrack(leader.line, leader.track, atMs);
   const distanceM = course.distanceOf(g);
   let variance = course.distanceVarOf(g);
   if (belief.contenders.length > 1) {

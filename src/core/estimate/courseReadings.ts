@@ -20,7 +20,7 @@ import {
   WAVER,
 } from './courseState.ts';
 import type { Gaussian } from './kalman.ts';
-import { update } from './kalman.ts';
+import { copyOf, update } from './kalman.ts';
 import { WHITE_SD_M } from './receiver.ts';
 
 /** Half the chord over which the line's direction is taken: shorter than a street corner, longer than a jitter. */
@@ -138,28 +138,42 @@ export const takePosition = (
   extraSdM: number,
 ): void => {
   const r = WHITE_SD_M ** 2 + extraSdM ** 2;
-  const x0 = g.x.slice();
-  const P0 = g.P.slice();
-  let from = x0;
-  for (let round = 0; round < 3; round++) {
+  const first = expectAt(line, g.x);
+  const offEastM = eastM - first.eastM;
+  const offNorthM = northM - first.northM;
+  // What is off by less than that cannot lead further: the common case, without keeping the prior.
+  if (Math.hypot(offEastM, offNorthM) < RELINEARISE_M) {
+    updateBoth(g, first, offEastM, offNorthM, r);
+    return;
+  }
+  const prior = copyOf(g);
+  updateBoth(g, first, offEastM, offNorthM, r);
+  let from: Float64Array = prior.x;
+  for (let round = 1; round < MOST_ROUNDS; round++) {
+    if (Math.abs((g.x[S] as number) - (from[S] as number)) < RELINEARISE_M) return;
+    from = g.x.slice();
     const e = expectAt(line, from);
     let eastOff = eastM - e.eastM;
     let northOff = northM - e.northM;
     for (let i = 0; i < N; i++) {
-      const step = (x0[i] as number) - (from[i] as number);
+      const step = (prior.x[i] as number) - (from[i] as number);
       eastOff -= (e.hEast[i] as number) * step;
       northOff -= (e.hNorth[i] as number) * step;
     }
-    g.x.set(x0);
-    g.P.set(P0);
-    update(g, e.hEast, eastOff, r);
-    let expected = northOff;
-    for (let i = 0; i < N; i++)
-      expected -= (e.hNorth[i] as number) * ((g.x[i] as number) - (x0[i] as number));
-    update(g, e.hNorth, expected, r);
-    if (Math.abs((g.x[S] as number) - (from[S] as number)) < RELINEARISE_M) return;
-    from = g.x.slice();
+    g.x.set(prior.x);
+    g.P.set(prior.P);
+    updateBoth(g, e, eastOff, northOff, r);
   }
+};
+const MOST_ROUNDS = 3;
+
+/** The two axes one after the other, their noise being independent. */
+const updateBoth = (g: Gaussian, e: Expectation, eastOff: number, northOff: number, r: number): void => {
+  const before = g.x.slice();
+  update(g, e.hEast, eastOff, r);
+  let left = northOff;
+  for (let i = 0; i < N; i++) left -= (e.hNorth[i] as number) * ((g.x[i] as number) - (before[i] as number));
+  update(g, e.hNorth, left, r);
 };
 
 const speedRow = (g: Gaussian): Float64Array => {

@@ -91,6 +91,10 @@ export const predictTrack = (line: CourseLine, t: CourseTrack, timeMs: number): 
   return g;
 };
 
+/** The belief at a time, to look at only. */
+export const beliefOfTrack = (line: CourseLine, t: CourseTrack, timeMs: number): Gaussian =>
+  timeMs <= t.timeMs ? t.g : predictTrack(line, t, timeMs);
+
 const takeSpeed = (g: Gaussian, doppler: Doppler, speedMps: number): Doppler => {
   const { innovation, variance } = readings.fitSpeed(g, speedMps);
   const judged = judgeSpeed(doppler, innovation, variance);
