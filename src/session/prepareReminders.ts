@@ -36,11 +36,10 @@ const LOOK_MS = 1000;
 const STILL_TRUE_MS = 5 * 60_000;
 /** Between two steps of the rehearsal. */
 const PAUSE_MS = 700;
-const MS_PER_MIN = 60_000;
 
-/** A step's moment by the clocks of where the phone is. */
+/** A step's moment by the clocks of where the phone is: set as a time of day, for in spring and autumn a night has no 24 hours. */
 const momentMs = (date: CivilDate, item: RaceDayItem): number =>
-  new Date(date.year, date.month - 1, date.day).getTime() + item.clockMin * MS_PER_MIN;
+  new Date(date.year, date.month - 1, date.day, 0, item.clockMin).getTime();
 
 export const createReminders = (parts: ReminderParts): Reminders => {
   const state = signal<'off' | 'waiting'>('off');

@@ -86,7 +86,7 @@ describe('the course', () => {
   });
 
   test('takes a file that is dropped on it, and says what is wrong with another', async () => {
-    const { page, close } = await open('#/course', { size: SIZES.desk, plan: PLAN });
+    const { page, complaints, close } = await open('#/course', { size: SIZES.desk, plan: PLAN });
     const drop = async (text: string): Promise<void> => {
       const data = await page.evaluateHandle((content) => {
         const transfer = new DataTransfer();
@@ -97,9 +97,18 @@ describe('the course', () => {
     };
     await drop('no course at all');
     await page.getByRole('alert').getByText('expected a GPX file').waitFor();
+    await drop(
+      GPX.replace(
+        'Around the basin',
+        '&lt;img src=x onerror=alert(1)&gt;&lt;script&gt;alert(2)&lt;/script&gt;',
+      ),
+    );
+    await page.getByRole('heading', { name: '<img src=x onerror=alert(1)>' }).waitFor();
+    expect(await page.locator('main img, main script').count()).toBe(0);
     await drop(GPX);
     await page.getByRole('heading', { name: 'Around the basin' }).waitFor();
     expect(await page.getByRole('alert').count()).toBe(0);
+    expect(complaints).toEqual([]);
     await close();
   });
 
