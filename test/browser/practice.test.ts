@@ -1,0 +1,127 @@
+import type { Page } from 'playwright-core';
+import { afterEach, describe, expect, test } from 'vitest';
+import { type Opened, open, SIZES, voiceLoaded } from './support/open.ts';
+
+/** Three short legs, by the clock alone. */
+const SHORT = {
+  version: 1,
+  kind: 'practice',
+  name: 'Short and indoors',
+  place: 'indoors',
+  legs: [
+    { kind: 'warm-up', for: { timeS: 10 }, target: { effort: 'easy' } },
+    { kind: 'work', for: { timeS: 12 }, target: { effort: 'hard' } },
+  ],
+};
+
+const giveFile = async (page: Page, button: string, name: string, text: string): Promise<void> => {
+  const [chooser] = await Promise.all([
+    page.waitForEvent('filechooser'),
+    page.getByRole('button', { name: button }).click(),
+  ]);
+  await chooser.setFiles({ name, mimeType: 'text/plain', buffer: Buffer.from(text) });
+};
+
+let opened: Opened | null = null;
+afterEach(async () => {
+  await opened?.close();
+  opened = null;
+});
+
+describe('a practice session on the page', () => {
+  test('is counted in, done, kept, looked at, handed out and deleted', { timeout: 120_000 }, async () => {
+    opened = await open('#/practice', { size: SIZES.phone });
+    const { page, complaints } = opened;
+    await voiceLoaded(page).catch(() => {});
+    await giveFile(page, 'Open a session', 'short.json', JSON.stringify(SHORT));
+    await page.getByRole('heading', { name: 'Short and indoors' }).waitFor();
+    await page.getByRole('button', { name: 'Switch on' }).click();
+    await page.getByRole('button', { name: 'Start' }).click();
+    await page.getByRole('heading', { name: 'warm-up' }).waitFor();
+    await page.getByRole('heading', { name: 'work' }).waitFor({ timeout: 20_000 });
+    await page.getByText('Session done').waitFor({ timeout: 30_000 });
+    await page.getByRole('button', { name: 'Done' }).click({ timeout: 20_000 });
+
+    await page.getByRole('link', { name: 'Runs' }).click();
+    await page
+      .getByRole('button', { name: /Short and indoors, practice/ })
+      .first()
+      .click();
+    await page.getByText('Done in 0:22').waitFor();
+    await expect.poll(() => page.locator('.behind tbody tr').count()).toBe(2);
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: 'Run with its log' }).click(),
+    ]);
+    expect(download.suggestedFilename()).toBe('short-and-indoors.run.jsonl');
+
+    await page.getByRole('button', { name: 'All runs' }).click();
+    await page.getByRole('button', { name: /^Delete Short/ }).click();
+    await page.getByRole('button', { name: 'Delete for good' }).click();
+    await page.getByText('No runs yet').waitFor();
+    const left = await page.evaluate(async () => {
+      const count = async (name: string, store: string): Promise<number> => {
+        const db = await new Promise<IDBDatabase>((done, fail) => {
+          const asked = indexedDB.open(name);
+          asked.onsuccess = () => done(asked.result);
+          asked.onerror = () => fail(asked.error);
+        });
+        return await new Promise<number>((done) => {
+          const asked = db.transaction(store).objectStore(store).count();
+          asked.onsuccess = () => done(asked.result);
+        });
+      };
+      return [
+        await count('soundline', 'heads'),
+        await count('soundline', 'batches'),
+        await count('soundline', 'snapshots'),
+        await count('soundline-reviews', 'reviews'),
+      ];
+    });
+    expect(left).toEqual([0, 0, 0, 0]);
+    expect(complaints).toEqual([]);
+  });
+
+  test.each(['phone', 'desk'] as const)('nothing of it runs off the side on a %s', async (size) => {
+    opened = await open('#/practice', { size: SIZES[size] });
+    const { page } = opened;
+    for (const address of ['#/practice', '#/runs']) {
+      await page.evaluate((hash) => {
+        location.hash = hash;
+      }, address);
+      await page.getByRole('heading', { level: 1 }).waitFor();
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
+      expect(wide).toBeLessThanOrEqual(0);
+    }
+  });
+});
+
+describe('a GPX track from anywhere', () => {
+  const track = (): string => {
+    const points = Array.from({ length: 400 }, (_, i) => {
+      const time = new Date(1_800_000_000_000 + 3000 * i).toISOString();
+      return `<trkpt lat="${(53.5 + i * 9e-5).toFixed(6)}" lon="7.25"><time>${time}</time></trkpt>`;
+    });
+    return `<?xml version="1.0"?><gpx version="1.1" creator="x" xmlns="http://www.topografix.com/GPX/1/1"><trk><name>Along the dyke</name><trkseg>${points.join('')}</trkseg></trk></gpx>`;
+  };
+
+  test('is a run to review: five lines, drawings with a table behind each, calls with their reasons', {
+    timeout: 60_000,
+  }, async () => {
+    opened = await open('#/runs', { size: SIZES.desk });
+    const { page, complaints } = opened;
+    await giveFile(page, 'Open a run: log or GPX', 'dyke.gpx', track());
+    await page
+      .getByRole('button', { name: /Along the dyke/ })
+      .first()
+      .click();
+    await expect.poll(() => page.locator('.five-lines li').count()).toBe(5);
+    await expect.poll(() => page.locator('canvas').count()).toBeGreaterThanOrEqual(2);
+    expect(await page.locator('.behind').count()).toBeGreaterThanOrEqual(2);
+    await page.locator('.said-calls summary').first().click();
+    await page.getByText('Why:').first().waitFor();
+    await page.getByRole('button', { name: 'Hear this call' }).first().click();
+    await page.locator('[data-sounds="true"]').waitFor({ timeout: 10_000 });
+    expect(complaints).toEqual([]);
+  });
+});
