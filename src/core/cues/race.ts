@@ -16,6 +16,8 @@ export interface Race {
   readonly plan: RacePlan;
   readonly schedule: Schedule;
   readonly boards: readonly Board[];
+  /** Boards and checkpoints, each place once; not the finish, which the runner sees. */
+  readonly placesM: readonly number[];
   readonly stations: RacePlan['stations'];
   readonly fuel: RacePlan['fuel'];
   /** Planned own time at the line. */
@@ -45,15 +47,20 @@ export const raceOf = (plan: RacePlan, schedule: Schedule, hasLine: boolean): Ra
   const others = [...plan.checkpointsM, plan.distanceM];
   if (plan.opening) others.push(plan.opening.untilM);
   if (plan.push) others.push(plan.push.fromM);
+  const boards = boardsM(plan)
+    .flatMap((saysM, i) => {
+      const atM = standsAtM(plan, saysM);
+      return atM === null ? [] : [{ atM, count: i + 1, taken: others.some((m) => isSamePlace(m, atM)) }];
+    })
+    .sort((a, b) => a.atM - b.atM);
   return {
     plan,
     schedule,
-    boards: boardsM(plan)
-      .flatMap((saysM, i) => {
-        const atM = standsAtM(plan, saysM);
-        return atM === null ? [] : [{ atM, count: i + 1, taken: others.some((m) => isSamePlace(m, atM)) }];
-      })
-      .sort((a, b) => a.atM - b.atM),
+    boards,
+    placesM: [...plan.checkpointsM, ...boards.map((b) => b.atM)]
+      .filter((m) => m < plan.distanceM - SAME_PLACE_M)
+      .sort((a, b) => a - b)
+      .filter((m, i, all) => i === 0 || m - (all[i - 1] ?? 0) > 1),
     stations: ascending(plan.stations.filter((s) => s.offers.length > 0)),
     fuel: ascending(plan.fuel),
     totalS: schedule.timeAtS(plan.distanceM),

@@ -1,7 +1,6 @@
 import { crossingSdS } from '../crossing.ts';
 import { type Cue, type Found, IMPORTANCE } from '../cue.ts';
 import type { Moment } from '../moment.ts';
-import type { Race } from '../race.ts';
 import { aheadFor, timeFor } from '../rounding.ts';
 import { placeOf } from './checkpoint.ts';
 
@@ -24,16 +23,8 @@ const VAGUE_SD_S = 20;
 /** Longer than a cold receiver takes, and than any tunnel. */
 const SILENT_S = 60;
 const SHELF_LIFE_MS = 8000;
-const SAME_PLACE_M = 50;
 
 export const beginDue: DueWatch = { toldMs: null, passed: 0, pressedM: 0 };
-
-/** Boards and checkpoints, ascending, each place once; not the finish, which the runner sees. */
-export const duePlacesM = ({ plan, boards }: Race): readonly number[] =>
-  [...plan.checkpointsM, ...boards.map((b) => b.atM)]
-    .filter((m) => m < plan.distanceM - SAME_PLACE_M)
-    .sort((a, b) => a - b)
-    .filter((m, i, all) => i === 0 || m - (all[i - 1] ?? 0) > 1);
 
 export const isByClock = (moment: Moment): boolean => {
   const sinceStartS = (moment.nowMs - moment.startMs) / 1000;
@@ -58,7 +49,7 @@ const cueOf = (moment: Moment, saying: Cue['saying'], shelfLifeMs: number, why: 
 });
 
 export const lookForDue = (watch: DueWatch, moment: Moment): Found<DueWatch> | null => {
-  const places = duePlacesM(moment.race);
+  const { placesM: places } = moment.race;
   const goalClockS = (moment.nowMs - moment.goalZeroMs) / 1000;
   let passed = watch.passed;
   while (passed < places.length && moment.race.schedule.timeAtS(places[passed] ?? 0) <= goalClockS) passed++;
@@ -91,7 +82,7 @@ export const lookForPressByClock = (watch: DueWatch, moment: Moment): Found<DueW
   const { race, nowMs, goalZeroMs } = moment;
   const clockS = (nowMs - goalZeroMs) / 1000;
   const aheadAtS = (atM: number): number => race.schedule.timeAtS(atM) - clockS;
-  const [atM] = duePlacesM(race)
+  const [atM] = race.placesM
     .filter((m) => m > watch.pressedM)
     .toSorted((a, b) => Math.abs(aheadAtS(a)) - Math.abs(aheadAtS(b)));
   if (atM === undefined) return { watch, cue: null };
