@@ -36,7 +36,7 @@ describe('the form of a plan', () => {
   test('counts an opening to 2 km and says why', () => {
     const got = reading({ openingUntil: '3' });
     expect(got.ok && got.plan.opening?.untilM).toBe(2000);
-    expect(got.ok && got.notice).toContain('come back later');
+    expect(got.ok && got.notice).toContain('at the finish than from an even start');
   });
 
   test.each([
