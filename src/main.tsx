@@ -1,7 +1,9 @@
 import { computed } from '@preact/signals';
 import { render } from 'preact';
 import { measureLine } from './core/course/line.ts';
+import { USUAL_RECEIVER } from './core/estimate/receiver.ts';
 import { parsePlanFile } from './core/plan/parseRacePlan.ts';
+import { receiverOf, withReceiver } from './core/plan/planReceiver.ts';
 import { demoCourse } from './demo/course.ts';
 import { DEMO_PEN_S, DEMO_SEED, demoDeadM, demoPlan, demoPresses, demoRunner } from './demo/race.ts';
 import { createReviewStore } from './log/reviewStore.ts';
@@ -83,12 +85,24 @@ const demoTape = () =>
 const plan = createPlanModel(demoPlan, localStorage);
 const store = createLogStore();
 const pastRuns = pastRunsOf(store);
+const review = createReviewModel({
+  shelf: createRunShelf({ store, reviews: createReviewStore(), build: import.meta.url, keep: localStorage }),
+  voice,
+  ear: speaker,
+  wake: speaker.wake,
+  time: pageTime,
+  keep: localStorage,
+  wallMs: Date.now,
+});
+// What kept runs say is known once they were read.
+void review.refresh();
 const prepare = createPrepareModel({
   plan,
   keep: localStorage,
   now: () => new Date(),
   newId: () => crypto.randomUUID(),
   simulate: simulateInWorker(),
+  own: review.own,
 });
 const reminders = createReminders({
   day: prepare.day,
@@ -113,12 +127,19 @@ const rehearse = createRehearseModel({
 const choices = createRunChoices(localStorage);
 const buttons = createButtons();
 const run = createRunModel({
-  planFileNow: plan.planFile,
+  // What is believed of the phone is part of the run: its log must fold to the same calls ever after.
+  planFileNow: () => withReceiver(plan.planFile(), review.own.value?.receiver ?? null),
   readConfig: (planFile) => {
     const got = parsePlanFile(planFile);
     if (!got.ok) return null;
+    const seen = receiverOf(planFile);
     const { plan: read, course } = got.value;
-    return { plan: read, course: course && measureLine(course, read.distanceM), voice };
+    return {
+      plan: read,
+      course: course && measureLine(course, read.distanceM),
+      voice,
+      ...(seen === null ? {} : { receiver: { ...USUAL_RECEIVER, ...seen } }),
+    };
   },
   speaker,
   buzz: createBuzz(pageTime.nowMs),
@@ -184,14 +205,6 @@ const practice = createPracticeModel({
   wallMs: Date.now,
   store,
   build: import.meta.url,
-});
-
-const review = createReviewModel({
-  shelf: createRunShelf({ store, reviews: createReviewStore(), build: import.meta.url, keep: localStorage }),
-  voice,
-  ear: speaker,
-  wake: speaker.wake,
-  time: pageTime,
 });
 
 watchVisibility((visible) => {

@@ -5,6 +5,8 @@ export interface KeptReview {
   readonly run: number;
   /** Which build made it; another one's is of no use. */
   readonly build: string;
+  /** Lines of the log that it contains: a log that has grown since makes it worthless. */
+  readonly lines: number;
   readonly digest: unknown;
 }
 

@@ -16,6 +16,8 @@ import type { PrepareDraft, ResultDraft } from './prepareDraft.ts';
 export interface GoalSheet {
   /** A sentence for each row of results that cannot be used; null where it can, or is empty. */
   readonly errors: readonly (string | null)[];
+  /** How many results of the runner's own kept runs are counted. */
+  readonly ownResults: number;
   readonly prediction: Prediction | null;
   readonly verdict: Verdict | null;
   readonly training: (TrainingNeed & { readonly text: string }) | null;
@@ -59,11 +61,20 @@ export const temperatureOf = (draft: PrepareDraft): number | null => {
   return t !== null && Math.abs(t) <= 50 ? t : null;
 };
 
-/** Everything about the goal: what the results say, and how the plan's goal stands to it. */
-export const goalSheetOf = (draft: PrepareDraft, plan: RacePlan, course: CourseLine | null): GoalSheet => {
+/**
+ * Everything about the goal: what the results say, and how the plan's goal stands to it.
+ * @param own  results out of this runner's own kept runs, besides those written down
+ */
+export const goalSheetOf = (
+  draft: PrepareDraft,
+  plan: RacePlan,
+  course: CourseLine | null,
+  own: readonly RaceResult[] = [],
+): GoalSheet => {
   const unitM = metresPer(plan.unit);
   const rows = draft.results.map((row, i) => rowOf(row, i, unitM));
-  const [first, ...others] = rows.filter((r) => r !== null && typeof r !== 'string');
+  const written = rows.filter((r) => r !== null && typeof r !== 'string');
+  const [first, ...others] = [...written, ...own];
   const weeklyKm = weeklyKmOf(draft, plan.unit);
   const results = first === undefined ? null : ([first, ...others] as const);
   const prediction = results === null ? null : predict(results, plan.distanceM, weeklyKm);
@@ -73,6 +84,7 @@ export const goalSheetOf = (draft: PrepareDraft, plan: RacePlan, course: CourseL
   const climb = profile === null ? null : climbM(profile);
   const schedule = scheduleOf(plan, course);
   return {
+    ownResults: own.length,
     errors: rows.map((r) => (typeof r === 'string' ? r : null)),
     prediction,
     verdict: prediction === null ? null : judgeGoal(plan.goalS, prediction),

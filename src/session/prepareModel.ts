@@ -1,4 +1,5 @@
 import { computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import type { RaceResult } from '../core/prepare/goal/raceResult.ts';
 import type { WhatIfWish } from '../core/prepare/whatIf/whatIf.ts';
 import { getKept, type Keep, tryKeep } from './planKeep.ts';
 import type { PlanModel } from './planModel.ts';
@@ -8,7 +9,13 @@ import { type FuelSheet, fuelSheetOf } from './prepareFuel.ts';
 import { type GoalSheet, goalSheetOf } from './prepareGoal.ts';
 import type { PaperSheet } from './preparePaper.ts';
 import { raceOfPaper } from './preparePaper.ts';
-import { createWhatIf, type Simulate, type WhatIfModel, whatIfWishOf } from './prepareWhatIf.ts';
+import {
+  createWhatIf,
+  type OwnSpread,
+  type Simulate,
+  type WhatIfModel,
+  whatIfWishOf,
+} from './prepareWhatIf.ts';
 
 /** Everything before the race: from a result to a day by the clock. */
 export interface PrepareModel {
@@ -30,6 +37,8 @@ export interface PrepareParts {
   readonly now: () => Date;
   readonly newId: () => string;
   readonly simulate: Simulate;
+  /** What the runner's own kept runs say; null where they say nothing, or may not. */
+  readonly own?: ReadonlySignal<(OwnSpread & { readonly results: readonly RaceResult[] }) | null>;
 }
 
 const KEY = 'soundline.prepare';
@@ -42,7 +51,7 @@ const kept = (keep: Keep): unknown => {
   }
 };
 
-export const createPrepareModel = ({ plan, keep, now, newId, simulate }: PrepareParts): PrepareModel => {
+export const createPrepareModel = ({ plan, keep, now, newId, simulate, own }: PrepareParts): PrepareModel => {
   const draft = signal(prepareOf(kept(keep), blankPrepare(newId())));
   effect(() => {
     const text = JSON.stringify(draft.value);
@@ -52,7 +61,9 @@ export const createPrepareModel = ({ plan, keep, now, newId, simulate }: Prepare
     const date = now();
     return { year: date.getFullYear(), month: date.getMonth() + 1, day: date.getDate() };
   };
-  const goal = computed(() => goalSheetOf(draft.value, plan.plan.value, plan.course.value));
+  const goal = computed(() =>
+    goalSheetOf(draft.value, plan.plan.value, plan.course.value, own?.value?.results),
+  );
   const day = computed(() => daySheetOf(draft.value, plan.plan.value, plan.course.value, today()));
   return {
     draft,
@@ -63,7 +74,9 @@ export const createPrepareModel = ({ plan, keep, now, newId, simulate }: Prepare
     fuel: computed(() => fuelSheetOf(draft.value, plan.plan.value, plan.course.value)),
     day,
     paper: computed(() => raceOfPaper(plan.plan.value, plan.course.value, day.value)),
-    wish: computed(() => whatIfWishOf(draft.value, goal.value, plan.plan.value, plan.course.value)),
+    wish: computed(() =>
+      whatIfWishOf(draft.value, goal.value, plan.plan.value, plan.course.value, own?.value ?? undefined),
+    ),
     whatIf: createWhatIf(simulate),
     calendar: () => dayCalendar(day.value, draft.value.calendarId, now().getTime()),
   };

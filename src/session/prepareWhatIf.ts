@@ -20,12 +20,19 @@ const SEED = 2026;
 /** Without results the goal itself is taken for what the runner can do, within this (judgement, no source). */
 const UNKNOWN_SD_LOG = 0.05;
 
+/** How this runner runs, as their own runs show it. */
+export interface OwnSpread {
+  readonly wanderSd: number;
+  readonly stationS: number;
+}
+
 /** The wish for a plan, and whether it rests on results. */
 export const whatIfWishOf = (
   draft: PrepareDraft,
   goal: GoalSheet,
   plan: RacePlan,
   course: CourseLine | null,
+  own: OwnSpread = { wanderSd: USUAL_WANDER_SD, stationS: USUAL_STATION_S },
 ): WhatIfWish => {
   const { prediction, hillRatio } = goal;
   const lineAfterGunS = numberOf(draft.lineAfterGunS) ?? 0;
@@ -35,8 +42,8 @@ export const whatIfWishOf = (
     spread: {
       middleS: prediction === null ? plan.goalS : prediction.middleS * hillRatio,
       sdLog: prediction?.sdLog ?? UNKNOWN_SD_LOG,
-      wanderSd: USUAL_WANDER_SD,
-      stationS: USUAL_STATION_S,
+      wanderSd: own.wanderSd,
+      stationS: own.stationS,
     },
     lineAfterGunS: lineAfterGunS >= 0 && lineAfterGunS <= 3600 ? lineAfterGunS : 0,
     seed: SEED,

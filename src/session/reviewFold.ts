@@ -1,7 +1,9 @@
 import type { CourseLine } from '../core/course/line.ts';
 import { measureLine } from '../core/course/line.ts';
 import type { Voice } from '../core/cues/voicePort.ts';
+import { type ReceiverPrior, USUAL_RECEIVER } from '../core/estimate/receiver.ts';
 import { type AnyPlan, parseAnyPlan } from '../core/plan/parsePracticePlan.ts';
+import { receiverOf } from '../core/plan/planReceiver.ts';
 import { beginDigest, type Digest } from '../core/review/digest.ts';
 import { beginPracticeDigest, type PracticeDigest } from '../core/review/practiceDigest.ts';
 import type { RunInput } from '../core/run/settings.ts';
@@ -11,6 +13,8 @@ import { parseFixLog } from '../log/fixLog.ts';
 export interface ReadRun {
   readonly plan: AnyPlan;
   readonly course: CourseLine | null;
+  /** What was believed of the phone when the run began. */
+  readonly receiver: ReceiverPrior | null;
 }
 
 export const readRun = (planFile: string): ReadRun | null => {
@@ -19,7 +23,8 @@ export const readRun = (planFile: string): ReadRun | null => {
   const plan = got.value;
   const course =
     plan.kind === 'race' && plan.course !== null ? measureLine(plan.course, plan.plan.distanceM) : null;
-  return { plan, course };
+  const seen = receiverOf(planFile);
+  return { plan, course, receiver: seen && { ...USUAL_RECEIVER, ...seen } };
 };
 
 export const inputsOf = (lines: readonly string[]): readonly RunInput[] => {
@@ -41,13 +46,13 @@ export interface FoldParts {
 
 /** Folds a log in slices, so that the page stays alive. */
 export const foldForReview = async (
-  { plan, course }: ReadRun,
+  { plan, course, receiver }: ReadRun,
   inputs: readonly RunInput[],
   { voice, nowMs, breathe, onShare }: FoldParts,
 ): Promise<Digest | PracticeDigest> => {
   const digesting =
     plan.kind === 'race'
-      ? beginDigest({ plan: plan.plan, course, voice })
+      ? beginDigest({ plan: plan.plan, course, voice, ...(receiver === null ? {} : { receiver }) })
       : beginPracticeDigest({ plan: plan.plan, course: null, voice });
   let sliceMs = nowMs();
   for (const [i, input] of inputs.entries()) {

@@ -1,9 +1,15 @@
-import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
+import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Voice } from '../core/cues/voicePort.ts';
 import type { Digest } from '../core/review/digest.ts';
 import type { PracticeDigest } from '../core/review/practiceDigest.ts';
 import { type Review, reviewOf } from '../core/review/review.ts';
-import { practiceFacts, type RunFacts, raceFacts } from '../core/review/trend.ts';
+import {
+  type OwnRunner,
+  ownRunnerOf,
+  practiceFacts,
+  type RunFacts,
+  raceFacts,
+} from '../core/review/trend.ts';
 import { sayDoorError } from '../core/units/result.ts';
 import { runFile } from '../log/exportBackup.ts';
 import { runCsv } from '../log/exportCsv.ts';
@@ -42,7 +48,10 @@ export interface ReviewModel {
   /** What was done or went wrong last, for people. */
   readonly said: Signal<string>;
   readonly replay: ReadonlySignal<Replay | null>;
+  /** Reads the list. */
   readonly refresh: () => Promise<void>;
+  /** Puts together what was not yet, piece by piece, while the list is seen: never during a run. */
+  readonly prepareAll: () => Promise<void>;
   readonly look: (id: number) => Promise<void>;
   readonly close: () => void;
   readonly remove: (id: number) => Promise<void>;
@@ -53,8 +62,13 @@ export interface ReviewModel {
   /** To be called in a touch. Own-clock seconds. */
   readonly hear: (fromS: number, toS: number, rate: number) => Promise<void>;
   readonly hush: () => void;
-  /** What all runs that were looked at say of this runner, the latest first. */
-  readonly facts: () => readonly RunFacts[];
+  /** What all runs that were put together say of this runner, the latest first. */
+  readonly facts: ReadonlySignal<readonly RunFacts[]>;
+  /** Whether they may move the goal, the what-if and the next run's estimate. */
+  readonly counts: ReadonlySignal<boolean>;
+  readonly setCounts: (counts: boolean) => void;
+  /** Null where they may not, or there are none. */
+  readonly own: ReadonlySignal<OwnRunner | null>;
 }
 
 export interface ReviewParts {
@@ -63,6 +77,8 @@ export interface ReviewParts {
   readonly ear: Ear;
   readonly wake: () => Promise<unknown>;
   readonly time: PageTime;
+  readonly keep: Pick<Storage, 'getItem' | 'setItem'>;
+  readonly wallMs: () => number;
 }
 
 const NO_STORAGE = 'This browser keeps no runs here.';
@@ -82,20 +98,24 @@ const factsOf = ({ plan, digest }: RunRow): RunFacts[] => {
   if (isPractice(digest)) return [practiceFacts(digest)];
   if (plan.kind !== 'race') return [];
   const review = reviewOf(digest, plan.plan, null);
-  return [raceFacts(digest, plan.plan.distanceM, review.opening, review.fade)];
+  return [raceFacts(digest, plan.plan.distanceM, review.opening, review.fade, review.stations)];
 };
 
-export const createReviewModel = ({ shelf, voice, ear, wake, time }: ReviewParts): ReviewModel => {
+const COUNTS_KEY = 'soundline.runsCount';
+
+export const createReviewModel = (parts: ReviewParts): ReviewModel => {
+  const { shelf, voice, ear, wake, time, keep, wallMs } = parts;
   const rows = signal<readonly RunRow[] | null>(null);
   const open = signal<OpenRun | null>(null);
   const reading = signal<number | null>(null);
   const said = signal('');
   const replay = signal<Replay | null>(null);
+  const counts = signal(keep.getItem(COUNTS_KEY) !== 'no');
+  const facts = computed(() => (rows.value ?? []).flatMap(factsOf));
 
   const refresh = async (): Promise<void> => {
     try {
       rows.value = await shelf.rows();
-      void prepareAll();
     } catch {
       rows.value = [];
       said.value = NO_STORAGE;
@@ -123,7 +143,7 @@ export const createReviewModel = ({ shelf, voice, ear, wake, time }: ReviewParts
         if (!quietly) reading.value = share;
       },
     });
-    await shelf.keepDigest(id, digest);
+    await shelf.keepDigest(id, digest, run.lines.length);
     return openOf(id, read, digest);
   };
 
@@ -152,6 +172,7 @@ export const createReviewModel = ({ shelf, voice, ear, wake, time }: ReviewParts
     said,
     replay,
     refresh,
+    prepareAll,
     look: async (id) => {
       said.value = '';
       try {
@@ -179,6 +200,7 @@ export const createReviewModel = ({ shelf, voice, ear, wake, time }: ReviewParts
         ? `${runs(got.value.added)} added${got.value.skipped > 0 ? `, ${got.value.skipped} points or lines left out` : ''}.`
         : sayDoorError(got.error);
       await refresh();
+      await prepareAll();
     },
     restore: async (text) => {
       const got = await shelf.restore(text);
@@ -218,6 +240,12 @@ export const createReviewModel = ({ shelf, voice, ear, wake, time }: ReviewParts
       if (calls !== undefined) replay.value = startReplay(calls, fromS, toS, rate, { voice, ear, time });
     },
     hush,
-    facts: () => (rows.value ?? []).flatMap(factsOf),
+    facts,
+    counts,
+    setCounts: (to) => {
+      counts.value = to;
+      keep.setItem(COUNTS_KEY, to ? 'yes' : 'no');
+    },
+    own: computed(() => (counts.value && facts.value.length > 0 ? ownRunnerOf(facts.value, wallMs()) : null)),
   };
 };

@@ -21,7 +21,8 @@ export interface RunRow {
 export interface RunShelf {
   readonly rows: () => Promise<readonly RunRow[]>;
   readonly load: (id: number) => Promise<KeptRun | null>;
-  readonly keepDigest: (id: number, digest: Digest | PracticeDigest) => Promise<void>;
+  /** @param lines  of the log that went into it */
+  readonly keepDigest: (id: number, digest: Digest | PracticeDigest, lines: number) => Promise<void>;
   readonly digest: (id: number) => Promise<Digest | PracticeDigest | null>;
   /** Gone from every store of this page. */
   readonly remove: (id: number) => Promise<void>;
@@ -62,9 +63,15 @@ export const createRunShelf = ({ store, reviews, build, keep }: ShelfParts): Run
     return head ? { id, planFile: head.planFile, lines: linesOf(await store.batches(id)) } : null;
   };
 
+  const lineCount = async (id: number): Promise<number> => {
+    const last = await store.lastBatch(id);
+    return last === null ? 0 : last.from + last.lines.length;
+  };
+
   const digest = async (id: number): Promise<Digest | PracticeDigest | null> => {
     const kept = await reviews.find(id).catch(() => null);
-    return kept !== null && kept.build === build ? (kept.digest as Digest | PracticeDigest) : null;
+    if (kept === null || kept.build !== build || kept.lines !== (await lineCount(id))) return null;
+    return kept.digest as Digest | PracticeDigest;
   };
 
   const add = async (runs: readonly KeptRun[]): Promise<number> => {
@@ -92,7 +99,7 @@ export const createRunShelf = ({ store, reviews, build, keep }: ShelfParts): Run
         })),
       );
     },
-    keepDigest: (run, made) => reviews.keep({ run, build, digest: made }).catch(() => {}),
+    keepDigest: async (run, made, lines) => reviews.keep({ run, build, lines, digest: made }).catch(() => {}),
     remove: async (id) => {
       await store.remove(id);
       await reviews.remove(id).catch(() => {});

@@ -1,5 +1,6 @@
 import type { Call } from '../cues/call.ts';
 import type { Signal } from '../estimate/progress.ts';
+import { type ReceiverSeen, receiverSeen } from '../estimate/receiverSeen.ts';
 import { beginRun, driftOf, phaseOf, progressOf, type Run, type RunConfig } from '../run/run.ts';
 import type { RunInput } from '../run/settings.ts';
 import { flush, step } from '../run/step.ts';
@@ -48,6 +49,8 @@ export interface Digest {
   readonly unused: number;
   /** Seconds of the run in each state of reception. */
   readonly signalS: Readonly<Record<Signal, number>>;
+  /** What the run showed of the phone's receiver; null where it showed nothing. */
+  readonly receiver: ReceiverSeen | null;
   /** The longest stretch without a usable fix, seconds. */
   readonly longestGapS: number;
 }
@@ -158,6 +161,7 @@ export const beginDigest = (config: RunConfig): Digesting => {
         fixes,
         unused: run.estimate.skipped,
         signalS,
+        receiver: receiverSeen(run.estimate),
         longestGapS,
       };
     },

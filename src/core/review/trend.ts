@@ -1,6 +1,9 @@
+import type { ReceiverPrior } from '../estimate/receiver.ts';
+import { type ReceiverSeen, receiverPriorOf } from '../estimate/receiverSeen.ts';
 import { parseRaceResult, type RaceResult } from '../prepare/goal/raceResult.ts';
+import { USUAL_STATION_S, USUAL_WANDER_SD } from '../prepare/whatIf/whatIf.ts';
 import type { Digest } from './digest.ts';
-import type { Fade, RanOpening } from './parts.ts';
+import type { Fade, RanOpening, StationCost } from './parts.ts';
 import type { PracticeDigest } from './practiceDigest.ts';
 
 /**
@@ -21,6 +24,9 @@ export interface RunFacts {
   /** Waver of pace about the runner's own mean over a kilometre, as a share. */
   readonly wanderSd: number | null;
   readonly podFactor: number | null;
+  /** Mean seconds lost at a station. */
+  readonly stationS: number | null;
+  readonly receiver: ReceiverSeen | null;
   /** A race that was run to its end: a result for the next goal. */
   readonly result: RaceResult | null;
 }
@@ -31,6 +37,8 @@ const NOTHING: Omit<RunFacts, 'atMs'> = {
   fadeShare: null,
   wanderSd: null,
   podFactor: null,
+  stationS: null,
+  receiver: null,
   result: null,
 };
 
@@ -76,6 +84,7 @@ export const raceFacts = (
   distanceM: number,
   opening: RanOpening | null,
   fade: Fade | null,
+  stations: readonly StationCost[],
 ): RunFacts => {
   const result = digest.finishS === null ? null : parseRaceResult('run', distanceM, digest.finishS, null);
   return {
@@ -84,6 +93,11 @@ export const raceFacts = (
     openingOverS: opening === null ? null : opening.plannedSPerKm - opening.ranSPerKm,
     fadeShare: fade?.share ?? null,
     wanderSd: wanderOf(digest),
+    receiver: digest.receiver,
+    stationS:
+      stations.length === 0
+        ? null
+        : Math.max(0, stations.reduce((sum, st) => sum + st.lostS, 0) / stations.length),
     result: result?.ok ? result.value : null,
   };
 };
@@ -98,7 +112,7 @@ const MS_PER_DAY = 86_400_000;
  * Results for the realistic goal out of all runs: races as they were run, and the best recent threshold as a race of an
  * hour. Threshold in pieces is easier than an hour in one: the pace is taken as it is only from 25 minutes of work on.
  */
-export const resultsOf = (facts: readonly RunFacts[], nowMs: number): readonly RaceResult[] => {
+const resultsOf = (facts: readonly RunFacts[], nowMs: number): readonly RaceResult[] => {
   const daysAgo = (atMs: number): number => Math.max(0, Math.round((nowMs - atMs) / MS_PER_DAY));
   const races = facts.flatMap((f) => (f.result === null ? [] : [{ ...f.result, daysAgo: daysAgo(f.atMs) }]));
   const held = facts
@@ -112,17 +126,38 @@ export const resultsOf = (facts: readonly RunFacts[], nowMs: number): readonly R
   return got.ok ? [...races, got.value] : races;
 };
 
-/** What is usual, and with how many runs' weight it is believed before this runner has shown theirs. */
-export const USUAL_FADE = 0.01;
+/** The usual counts as so many runs before this runner has shown theirs. */
 const BELIEF_RUNS = 2;
 
-/** The runner's own mean of something, the usual counted as two runs; null where no run shows it. */
-export const ownMean = (
-  values: readonly (number | null)[],
-  usual: number,
-): { readonly value: number; readonly runs: number } | null => {
+/** The runner's own mean of something, the usual believed first; the usual where no run shows it. */
+const ownMean = (values: readonly (number | null)[], usual: number): number => {
   const own = values.filter((v): v is number => v !== null);
-  if (own.length === 0) return null;
-  const sum = own.reduce((total, v) => total + v, 0);
-  return { value: (BELIEF_RUNS * usual + sum) / (BELIEF_RUNS + own.length), runs: own.length };
+  return own.reduce((sum, v) => sum + v, BELIEF_RUNS * usual) / (BELIEF_RUNS + own.length);
 };
+
+/** What all runs together say of this runner and this phone: for the goal, the what-if and the next run's estimate. */
+export interface OwnRunner {
+  readonly runs: number;
+  readonly results: readonly RaceResult[];
+  readonly wanderSd: number;
+  readonly stationS: number;
+  readonly receiver: ReceiverPrior;
+}
+
+/** How many of the latest runs count for the phone: it may be another one next year. */
+const RECEIVER_RUNS = 6;
+
+/** @param facts  the latest first */
+export const ownRunnerOf = (facts: readonly RunFacts[], nowMs: number): OwnRunner => ({
+  runs: facts.length,
+  results: resultsOf(facts, nowMs),
+  wanderSd: ownMean(
+    facts.map((f) => f.wanderSd),
+    USUAL_WANDER_SD,
+  ),
+  stationS: ownMean(
+    facts.map((f) => f.stationS),
+    USUAL_STATION_S,
+  ),
+  receiver: receiverPriorOf(facts.flatMap((f) => f.receiver ?? []).slice(0, RECEIVER_RUNS)),
+});

@@ -14,6 +14,7 @@ import {
   progressAt,
 } from '../estimate/estimator.ts';
 import type { Progress } from '../estimate/progress.ts';
+import type { ReceiverPrior } from '../estimate/receiver.ts';
 import type { RacePlan } from '../plan/racePlan.ts';
 import { scheduleOf } from '../plan/schedule.ts';
 import { type Settings, USUAL_SETTINGS } from './settings.ts';
@@ -24,6 +25,8 @@ export interface RunConfig {
   readonly plan: RacePlan;
   readonly course: CourseLine | null;
   readonly voice: Voice;
+  /** What is known of this phone's receiver; absent: what is usual. */
+  readonly receiver?: ReceiverPrior;
 }
 
 /** What the inputs so far fold to. No clock, no chance: the same inputs give the same run and the same calls. */
@@ -78,7 +81,12 @@ export type Phase =
 export const beginRun = (config: RunConfig, settings: Settings = USUAL_SETTINGS): Run => {
   const { plan, course } = config;
   const race = raceOf(plan, scheduleOf(plan, course), course !== null);
-  const setup: EstimatorSetup = { course, officialM: plan.distanceM, boardsM: race.boards.map((b) => b.atM) };
+  const setup: EstimatorSetup = {
+    course,
+    officialM: plan.distanceM,
+    boardsM: race.boards.map((b) => b.atM),
+    ...(config.receiver === undefined ? {} : { receiver: config.receiver }),
+  };
   return {
     config,
     race,

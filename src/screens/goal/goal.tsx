@@ -86,6 +86,12 @@ const Formulas = ({ sheet, unit }: { sheet: GoalSheet; unit: 'km' | 'mile' }) =>
   return (
     <section aria-label="By formula">
       <h2>By formula</h2>
+      {sheet.ownResults > 0 && (
+        <p class="note">
+          {sheet.ownResults === 1 ? 'One of these comes' : `${sheet.ownResults} of these come`} from your own{' '}
+          <a href="#/runs">runs</a>.
+        </p>
+      )}
       <div class="scroll-x">
         <table class="plan-table">
           <thead>

@@ -1,6 +1,5 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
-import type { RunFacts } from '../../core/review/trend.ts';
 import { isPractice } from '../../session/reviewFold.ts';
 import type { ReviewModel } from '../../session/reviewModel.ts';
 import type { RunRow } from '../../session/reviewRuns.ts';
@@ -58,8 +57,10 @@ const Row = ({ model, row }: { model: ReviewModel; row: RunRow }) => {
 
 const dash = (x: number | null, text: (x: number) => string): string => (x === null ? '–' : text(x));
 
-const Trend = ({ facts }: { facts: readonly RunFacts[] }) =>
-  facts.length === 0 ? null : (
+const Trend = ({ model }: { model: ReviewModel }) => {
+  const facts = model.facts.value;
+  if (facts.length === 0) return null;
+  return (
     <section aria-label="Over the runs">
       <h2>Over the runs</h2>
       <TableBehind
@@ -84,17 +85,26 @@ const Trend = ({ facts }: { facts: readonly RunFacts[] }) =>
           dash(f.podFactor, (x) => x.toFixed(3)),
         ])}
       />
+      <label class="check">
+        <input
+          type="checkbox"
+          checked={model.counts.value}
+          onChange={(e) => model.setCounts(e.currentTarget.checked)}
+        />
+        Let these runs move the realistic goal, the what-if, and what is believed of this phone
+      </label>
       <p class="note">
         Only runs that were looked at count. A trend of a few runs is weather, not climate. Raise training
         slowly, one thing at a time, and rest when something hurts.
       </p>
     </section>
   );
+};
 
 /** Every run on this device; one of them open. */
 export const RunsScreen = ({ model }: { model: ReviewModel }) => {
   useEffect(() => {
-    void model.refresh();
+    void model.refresh().then(model.prepareAll);
   }, [model]);
   const { open, rows, reading, said } = model;
   if (open.value !== null) return <ReviewScreen model={model} run={open.value} />;
@@ -124,7 +134,7 @@ export const RunsScreen = ({ model }: { model: ReviewModel }) => {
           ))}
         </ol>
       )}
-      <Trend facts={model.facts()} />
+      <Trend model={model} />
       <section aria-label="Files">
         <h2>Files</h2>
         <div class="buttons">
