@@ -84,7 +84,7 @@ describe('the plan form', () => {
 describe('fuel', () => {
   test('is moved to just before water and put into the plan', async () => {
     const { page, close } = await open('#/fuel', { size: SIZES.desk });
-    await page.getByText('By the hour').click();
+    await page.getByRole('radio', { name: 'By the hour' }).check();
     await page.getByLabel('Carbohydrate an hour').fill('50');
     await page.getByLabel('Body mass').fill('60');
     await page.getByText('60 to 240 g of carbohydrate').waitFor();

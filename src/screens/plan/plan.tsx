@@ -24,14 +24,14 @@ export const PlanScreen = ({ model }: { model: PlanModel }) => {
           {unitName(plan.unit)} makes the goal.
         </p>
       </header>
-      <div class="plan-sides">
+      <div class="plan-sides plan-three">
         <section aria-label="Your plan">
           <UndoBar model={model} />
           <PlanForm model={model} />
           <PlanShelf model={model} />
           <PlanFiles model={model} />
         </section>
-        <section class="plan-sheet" aria-label="Schedule">
+        <section class="plan-sheet plan-curve" aria-label="The plan as a curve">
           {!model.reading.value.ok && (
             <p class="field-error" role="status">
               Shown is the last plan that could be read.
@@ -39,6 +39,8 @@ export const PlanScreen = ({ model }: { model: PlanModel }) => {
           )}
           <PlanCurve plan={plan} sheet={sheet.value} />
           <PlanBrings plan={plan} sheet={sheet.value} />
+        </section>
+        <section class="plan-sheet" aria-label="Schedule">
           <PlanTable sheet={sheet.value} plan={plan} />
           <CutOffs sheet={sheet.value} unit={plan.unit} />
         </section>
@@ -117,6 +119,10 @@ const PlanFiles = ({ model }: { model: PlanModel }) => {
           Save the plan
         </button>
       </div>
+      <p class="note">
+        A plan file is plain JSON; what may stand in it says{' '}
+        <a href="/schema/race-plan.v1.json">its published schema</a>.
+      </p>
       {trouble.value !== null && (
         <p class="field-error" role="alert">
           {trouble.value}
