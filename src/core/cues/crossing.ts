@@ -33,6 +33,16 @@ export const crossingMs = ({ nowMs, progress }: Moment, atM: number): number => 
 export const crossingSdS = ({ progress }: Moment): number =>
   progress.distanceSdM / Math.max(progress.speedMps, WALK_MPS);
 
+/** By dead reckoning a crossing known no better than this is not called: the moment means nothing. */
+const HOLD_SD_S = 8;
+
+/**
+ * Nobody can tell now when a place is crossed, but fixes to come will. (Where there is no line and so never a better
+ * number, there is nothing to wait for.)
+ */
+export const isAnybodysGuess = (moment: Moment): boolean =>
+  isReckoned(moment) && crossingSdS(moment) > HOLD_SD_S;
+
 /** Everything about a crossing that happens at a given instant. */
 export const crossingOf = (moment: Moment, atM: number, instantMs: number): Crossing => {
   const { race, startMs, goalZeroMs } = moment;

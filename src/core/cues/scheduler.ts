@@ -41,7 +41,7 @@ const BREATH_MS = 300;
 /** Before a routine call that follows an answer. */
 const AFTER_ANSWER_MS = 3000;
 /** Time for the device to take up a call decided now. */
-export const LEAD_MS = 500;
+const LEAD_MS = 500;
 /** The same for what is asked for or comes late, where every tenth counts. */
 const PROMPT_LEAD_MS = 150;
 /** A call that begins on a moment is decided at most this long before it. */

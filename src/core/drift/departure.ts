@@ -44,7 +44,7 @@ export interface Evidence {
 }
 
 /** The smallest departure worth a word, seconds per kilometre, and the share of it that is let pass as slack. */
-export const WORTH_S_PER_KM = 6;
+const WORTH_S_PER_KM = 6;
 const SLACK = 0.5;
 /** Sets delay against false alarms: the bench prints both (`npm run bench -- pacing`). */
 const LIMIT = 2.5;

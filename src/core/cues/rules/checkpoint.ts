@@ -1,6 +1,6 @@
 import { M_PER_KM, M_PER_MILE } from '../../units/units.ts';
 import { isRipe } from '../board.ts';
-import { type Crossing, crossingAt, crossingMs, crossingSdS } from '../crossing.ts';
+import { type Crossing, crossingAt, crossingMs, isAnybodysGuess } from '../crossing.ts';
 import { type Cue, type Found, IMPORTANCE } from '../cue.ts';
 import type { Moment } from '../moment.ts';
 import type { Race } from '../race.ts';
@@ -12,7 +12,7 @@ import type { Place } from '../saying.ts';
  * on the crossing. Important: the plan asks for it by name; only the finish goes before it. True until the next one is
  * near. Short: place and drift.
  *
- * By dead reckoning it is said as long as the crossing is known to within HOLD_SD_S; else it waits until fixes tell or
+ * By dead reckoning it is said as long as its moment means something; else it waits until fixes tell or
  * the place is surely passed. It is never left out.
  */
 export interface CheckpointWatch {
@@ -20,8 +20,6 @@ export interface CheckpointWatch {
 }
 
 const SHELF_LIFE_MS = 120_000;
-/** Standard deviation of the crossing above which the moment means nothing. */
-const HOLD_SD_S = 8;
 /** Passed by this many standard deviations is surely passed. */
 const SURELY_Z = 2;
 /** A place is a whole kilometre or mile if it is within this. */
@@ -49,7 +47,7 @@ export const placeOf = ({ plan }: Race, atM: number): Place => {
 /** When the next checkpoint is due; Infinity when none is left, or nobody can tell. */
 export const nextCheckpointMs = (watch: CheckpointWatch, moment: Moment): number => {
   const atM = moment.race.plan.checkpointsM[watch.next];
-  if (atM === undefined || crossingSdS(moment) > HOLD_SD_S) return Number.POSITIVE_INFINITY;
+  if (atM === undefined || isAnybodysGuess(moment)) return Number.POSITIVE_INFINITY;
   return crossingMs(moment, atM);
 };
 
@@ -79,6 +77,6 @@ export const lookForCheckpoint = (watch: CheckpointWatch, moment: Moment): Found
   if (atM === undefined || !isRipe(moment, atM)) return null;
   const crossing = crossingAt(moment, atM);
   const { distanceM, distanceSdM } = moment.progress;
-  if (crossing.sdS > HOLD_SD_S && distanceM - SURELY_Z * distanceSdM < atM) return null;
+  if (isAnybodysGuess(moment) && distanceM - SURELY_Z * distanceSdM < atM) return null;
   return { watch: { next: watch.next + 1 }, cue: cueAt(moment, atM, crossing) };
 };

@@ -1,4 +1,4 @@
-import { crossingMs, crossingOf } from '../crossing.ts';
+import { crossingMs, crossingOf, isAnybodysGuess } from '../crossing.ts';
 import { type Cue, IMPORTANCE } from '../cue.ts';
 import type { Moment } from '../moment.ts';
 import { aheadFor, timeFor } from '../rounding.ts';
@@ -43,7 +43,9 @@ export const finishCue = (moment: Moment, atMs: number): Cue => {
   };
 };
 
-export const nextFinishMs = (moment: Moment): number => crossingMs(moment, moment.race.plan.distanceM);
+/** When the line is due; Infinity where nobody can tell: the last word of a run is not guessed. */
+export const nextFinishMs = (moment: Moment): number =>
+  isAnybodysGuess(moment) ? Number.POSITIVE_INFINITY : crossingMs(moment, moment.race.plan.distanceM);
 
 /** When the runner crosses the line, once that is near enough to be decided; null before. */
 export const lookForFinish = (moment: Moment): number | null => {

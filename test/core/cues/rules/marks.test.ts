@@ -205,3 +205,10 @@ describe('finish', () => {
     expect(finishAtStop(past)).toBe(past.nowMs);
   });
 });
+
+test('the finish is not guessed in an outage, but called where nothing better is to come', () => {
+  const vague = { distanceM: 21_097, distanceSdM: 60 };
+  expect(lookForFinish(momentAt({ ...vague, sinceFixS: 90 }))).toBeNull();
+  expect(lookForFinish(momentAt({ ...vague, sinceFixS: 1 }))).not.toBeNull();
+  expect(lookForCheckpoint({ next: 0 }, momentAt({ distanceM: 4999, distanceSdM: 60 }))?.cue?.atM).toBe(5000);
+});
