@@ -9,6 +9,7 @@ import { printGoals } from './goals.ts';
 import { printPacing } from './pacing.ts';
 import { printPractice } from './practice.ts';
 import { printPrepare } from './prepare.ts';
+import { printReview } from './review.ts';
 import { withTables } from './table.ts';
 
 const PAGE = 'DEVELOPERS.md';
@@ -20,6 +21,7 @@ const sections = {
   goals: () => printGoals(quick ? 15 : 50),
   pacing: () => printPacing(seeds(quick ? 4 : 12)),
   practice: () => printPractice(seeds(quick ? 4 : 12)),
+  review: () => printReview(),
   cost: () => printCost(),
   prepare: () => printPrepare(),
 };

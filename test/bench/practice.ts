@@ -41,7 +41,7 @@ export const TWO_BY_15 = planOf({
     easy(300, 'cool-down'),
   ],
 });
-const THOUSANDS = planOf({
+export const THOUSANDS = planOf({
   kind: 'practice',
   name: '5 x 1000 m',
   legs: [
@@ -96,7 +96,7 @@ export const changeErrorsS = (
 };
 
 /** In a leg by distance the true error is against the true start of that leg, which the call before may have moved. */
-const legErrorsS = (plan: PracticePlan, done: Done): number[] => {
+export const legErrorsS = (plan: PracticePlan, done: Done): number[] => {
   const all = plan.legs.map((_, i) => {
     const told = done.calls.filter((c) => c.saying.kind === 'leg' || c.saying.kind === 'done')[i + 1];
     return told === undefined

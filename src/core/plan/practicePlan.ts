@@ -67,10 +67,3 @@ export interface PracticePlan {
   /** At least one. */
   readonly legs: readonly Leg[];
 }
-
-/** Planned length of a leg in seconds by its own target; null where nobody can know. */
-export const legTimeS = ({ extent, target }: Leg): number | null => {
-  if (extent.by === 'time') return extent.timeS;
-  if (extent.by === 'press' || target.by !== 'pace') return null;
-  return (extent.distanceM / 1000) * target.paceSPerKm;
-};

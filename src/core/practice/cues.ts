@@ -60,7 +60,7 @@ export const cueOf = (d: Draft): Cue => ({
   why: d.why,
 });
 
-export const lengthOf = (extent: Extent, unit: DistanceUnit): Length | 'press' => {
+const lengthOf = (extent: Extent, unit: DistanceUnit): Length | 'press' => {
   if (extent.by === 'press') return 'press';
   return extent.by === 'time'
     ? { timeS: Math.round(extent.timeS) }
