@@ -92,4 +92,22 @@ describe('paper', () => {
     expect(Math.min(...sizes)).toBeGreaterThan(9.5);
     await close();
   });
+
+  test.each(['goal', 'course', 'plan', 'fuel', 'day', 'whatIf'])(
+    'prints %s black on white too',
+    async (name) => {
+      const { page, close } = await open(`#/${name}`, { size: SIZES.desk, plan: PLAN });
+      await page.emulateMedia({ media: 'print' });
+      const look = await page
+        .locator('h1')
+        .evaluate((h) => [
+          getComputedStyle(h).color,
+          getComputedStyle(document.body).backgroundColor,
+          getComputedStyle(document.documentElement).backgroundColor,
+        ]);
+      expect(look).toEqual(['rgb(0, 0, 0)', 'rgb(255, 255, 255)', 'rgb(255, 255, 255)']);
+      expect(await page.locator('.steps').isVisible()).toBe(false);
+      await close();
+    },
+  );
 });
