@@ -85,6 +85,18 @@ describe('the course', () => {
     await close();
   });
 
+  test('says how often a lap is run, and doubts a course of another length', async () => {
+    const { page, close } = await open('#/course', { plan: { ...PLAN, distanceM: 8000, goalS: 2400 } });
+    await page.locator('input[type="file"]').setInputFiles(dropped);
+    await page.getByText('run 2 times').waitFor();
+    await page.goto(page.url().replace('#/course', '#/plan'));
+    await page.getByLabel('Distance').fill('6');
+    await page.goto(page.url().replace('#/plan', '#/course'));
+    await page.getByText('Is it the right course').waitFor();
+    expect(await page.getByText('run 2 times').count()).toBe(0);
+    await close();
+  });
+
   test('takes a file that is dropped on it, and says what is wrong with another', async () => {
     const { page, complaints, close } = await open('#/course', { size: SIZES.desk, plan: PLAN });
     const drop = async (text: string): Promise<void> => {

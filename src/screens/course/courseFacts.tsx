@@ -1,3 +1,4 @@
+import { unrollLaps } from '../../core/course/laps.ts';
 import type { CourseView } from '../../session/courseView.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import { distance, unitName } from '../format.ts';
@@ -10,7 +11,9 @@ export const CourseFacts = ({ model, view }: { model: PlanModel; view: CourseVie
   const file = model.courseFile.value;
   const { unit } = model.plan.value;
   if (line === null || file === null) return null;
-  const laps = Math.max(1, Math.round(line.officialM / line.recordedM));
+  // Laps count only where the line was really run over again: a lap that closes, and a whole number of them.
+  const isLap = unrollLaps(file.points, line.recordedM, line.officialM).length > file.points.length;
+  const laps = isLap ? Math.round(line.officialM / line.recordedM) : 1;
   const ratio = line.officialM / (line.recordedM * laps);
   const percent = 100 * (ratio - 1);
   const off = line.recordedM * laps - line.officialM;
