@@ -20,6 +20,8 @@ export interface Moment {
   readonly press: { readonly atMs: number; readonly boardM: number } | null;
   /** Seconds since a fix came in, usable or not; Infinity when there was none. */
   readonly sinceArrivalS: number;
+  /** How far apart fixes come in, seconds. */
+  readonly usualGapS: number;
   /** Everything about drift; worked out when a rule asks for it. */
   readonly drift: () => Drift;
 }
@@ -28,3 +30,11 @@ export interface Moment {
 const RECKONED_AFTER_S = 10;
 
 export const isReckoned = ({ progress }: Moment): boolean => progress.sinceFixS > RECKONED_AFTER_S;
+
+/** A speed this old is still seen, not reckoned; with a slow receiver, half as old again as its gaps. */
+const SEEN_S = 4;
+const SEEN_GAPS = 1.5;
+
+/** The speed now rests on fixes of this moment: it tells something about the runner. */
+export const isSeen = ({ progress, usualGapS }: Moment): boolean =>
+  progress.sinceFixS <= Math.max(SEEN_S, SEEN_GAPS * usualGapS);

@@ -37,6 +37,7 @@ export const momentOf = (draft: Draft, startMs: number, nowMs: number): Moment =
     departure,
     press,
     sinceArrivalS: (nowMs - draft.lastArrivalMs) / 1000,
+    usualGapS: draft.usualGapS,
     drift: () => driftAt(schedule, plan, progress, clocks, keeping),
   };
 };

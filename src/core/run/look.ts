@@ -1,5 +1,5 @@
 import type { Found } from '../cues/cue.ts';
-import type { Moment } from '../cues/moment.ts';
+import { isSeen, type Moment } from '../cues/moment.ts';
 import { lookForCheckpoint } from '../cues/rules/checkpoint.ts';
 import { lookForDue, lookForPressByClock } from '../cues/rules/due.ts';
 import { finishCue, lookForFinish } from '../cues/rules/finish.ts';
@@ -71,11 +71,8 @@ const lookAtLegs = (draft: Draft, moment: Moment): void => {
   if (settles || pushes) turnToNewTarget(draft, nowMs);
 };
 
-/** Speeds older than this are the estimate's guess and tell nothing about the runner. */
-const SEEN_S = 4;
-
 const lookAtPace = (draft: Draft, moment: Moment, dtS: number): void => {
-  if (moment.progress.sinceFixS <= SEEN_S)
+  if (isSeen(moment))
     draft.keeping = keepOn(draft.keeping, rateNow(draft.race.schedule, moment.progress), dtS);
   if (moment.progress.sinceFixS > LOST_AFTER_S) draft.departure = rest(draft.departure);
   const evidence = paceEvidence(draft.watch.pace, moment, dtS, letOff(draft.watch.push, moment));

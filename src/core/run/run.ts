@@ -48,6 +48,8 @@ export interface Run {
   readonly lastInputMs: number;
   /** Latest fix that came in, usable or not. */
   readonly lastArrivalMs: number;
+  /** How far apart they come, seconds: a mean over the last ten or so. */
+  readonly usualGapS: number;
   /** When the runner crossed the line; null before. */
   readonly finishMs: number | null;
 }
@@ -101,6 +103,7 @@ export const beginRun = (config: RunConfig, settings: Settings = USUAL_SETTINGS)
     atMs: Number.NEGATIVE_INFINITY,
     lastInputMs: Number.NEGATIVE_INFINITY,
     lastArrivalMs: Number.NEGATIVE_INFINITY,
+    usualGapS: 1,
     finishMs: null,
   };
 };

@@ -84,6 +84,16 @@ const react = (draft: Draft, input: Input, before: Run): void => {
   letSpeak(draft, moment, nowMs);
 };
 
+/** A gap longer than this is an outage, not the receiver's habit. */
+const GAP_MOST_S = 10;
+const GAPS_REMEMBERED = 10;
+
+const arrive = (draft: Draft, nowMs: number): void => {
+  const gapS = Math.min(GAP_MOST_S, (nowMs - draft.lastArrivalMs) / 1000);
+  if (Number.isFinite(draft.lastArrivalMs)) draft.usualGapS += (gapS - draft.usualGapS) / GAPS_REMEMBERED;
+  draft.lastArrivalMs = nowMs;
+};
+
 /** What the device has to tell is said at the next instant of the grid that has room for it. */
 const notice = (draft: Draft, { what }: NoticeInput): void => {
   const { startMs } = draft.estimate;
@@ -103,7 +113,7 @@ export const step = (run: Run, input: RunInput): Step => {
   if (input.type !== 'clock') {
     const nowMs = draft.atMs;
     draft.lastInputMs = nowMs;
-    if (input.type === 'fix') draft.lastArrivalMs = nowMs;
+    if (input.type === 'fix') arrive(draft, nowMs);
     if (input.type === 'setting') draft.settings = withSetting(draft.settings, input);
     else if (input.type === 'notice') notice(draft, input);
     else {

@@ -39,6 +39,7 @@ interface At {
   readonly speedMps?: number;
   readonly distanceSdM?: number;
   readonly sinceFixS?: number;
+  readonly usualGapS?: number;
   readonly keeping?: Keeping;
   readonly gunBeforeS?: number | null;
   readonly pressedM?: number | null;
@@ -75,6 +76,7 @@ export const momentAt = (at: At): Moment => {
     departure: beginDeparture,
     press: at.pressedM == null ? null : { atMs: nowMs - 60_000, boardM: at.pressedM },
     sinceArrivalS: at.sinceFixS ?? 0.5,
+    usualGapS: at.usualGapS ?? 1,
     drift: () => driftAt(schedule, race.plan, progress, clocks, keeping),
   };
 };

@@ -19,7 +19,7 @@ export interface MarkerWatch {
 
 const SHELF_LIFE_MS = 8000;
 /** A split less sure than this is no split. */
-const MOST_SD_S = 4;
+const MOST_SD_S = 6;
 
 export const beginMarkers: MarkerWatch = { next: 0, lastOwnS: 0, lastSdS: 0 };
 

@@ -2,7 +2,7 @@ import { type Departure, type Evidence, meanSd, type Sum } from '../../drift/dep
 import { M_PER_KM, metresPer } from '../../units/units.ts';
 import { crossingMs } from '../crossing.ts';
 import { type Cue, IMPORTANCE } from '../cue.ts';
-import { isReckoned, type Moment } from '../moment.ts';
+import { isReckoned, isSeen, type Moment } from '../moment.ts';
 import { aheadFor, byFor } from '../rounding.ts';
 import type { Saying } from '../saying.ts';
 
@@ -35,8 +35,6 @@ const CROWD_M = 400;
 /** Tables slow everybody: from before the first to behind the last. */
 const STATION_BEFORE_M = 30;
 const STATION_BEHIND_M = 100;
-/** Speeds older than this are reckoned, not seen. */
-const SEEN_S = 4;
 /** So near the line nobody eases, and nobody needs to be told to quicken. */
 const NO_EASE_M = 1000;
 const NO_QUICKEN_M = 300;
@@ -74,8 +72,7 @@ export const paceEvidence = (
   const { schedule } = race;
   const paceSPerKm = schedule.paceAtSPerKm(progress.distanceM);
   const rate = (paceSPerKm / M_PER_KM) * progress.speedMps;
-  if (progress.distanceM < FREE_M || progress.sinceFixS > SEEN_S || rate < WALKING || nearStation(moment))
-    return null;
+  if (progress.distanceM < FREE_M || !isSeen(moment) || rate < WALKING || nearStation(moment)) return null;
   const restS = Math.max(1, race.totalS - schedule.timeAtS(progress.distanceM));
   const surely = Math.min(WELCOME_MOST, Math.max(0, Math.abs(aheadS) - 2 * aheadSdS) / restS);
   return {

@@ -13,6 +13,8 @@ export interface SignalWatch {
   /** The runner has been told that the signal is lost. */
   readonly lost: boolean;
   readonly toldMs: number;
+  /** How often that was. */
+  readonly times: number;
   /** When usable fixes came again after that; null while they do not. */
   readonly backMs: number | null;
   readonly reversed: boolean;
@@ -20,11 +22,15 @@ export interface SignalWatch {
 
 /** No fix for so long: an underpass is shorter, a tunnel is longer. */
 export const LOST_AFTER_S = 15;
+/** Each time it has been told it must last longer: a receiver with habitual gaps is no news. */
+const LONGER_EACH_S = 5;
+const LONGEST_S = 45;
 /** Fixes that come but cannot be used pass within this, mostly: reflections last 10 to 40 s, and the speed still tells. */
 const UNUSABLE_AFTER_S = 40;
 /** The first fixes behind a tunnel are the worst: believe them after this long. */
 const STEADY_MS = 3000;
-const FRESH_S = 3;
+/** Slow receivers give a fix every eight seconds. */
+const FRESH_S = 9;
 /** In a street where the signal comes and goes it is told once a minute at most. */
 const AGAIN_MS = 60_000;
 const SHELF_LIFE_MS = 15_000;
@@ -32,6 +38,7 @@ const SHELF_LIFE_MS = 15_000;
 export const beginSignal: SignalWatch = {
   lost: false,
   toldMs: Number.NEGATIVE_INFINITY,
+  times: 0,
   backMs: null,
   reversed: false,
 };
@@ -69,10 +76,11 @@ export const lookForSignal = (
   if (!watch.lost) {
     const sinceStartS = (nowMs - startMs) / 1000;
     const silentS = Math.min(progress.sinceFixS, sinceStartS);
-    const hasStopped = Math.min(moment.sinceArrivalS, sinceStartS) >= LOST_AFTER_S && silentS >= LOST_AFTER_S;
+    const lastsS = Math.min(LONGEST_S, LOST_AFTER_S + LONGER_EACH_S * watch.times);
+    const hasStopped = Math.min(moment.sinceArrivalS, silentS) >= lastsS;
     if ((!hasStopped && silentS < UNUSABLE_AFTER_S) || nowMs < watch.toldMs + AGAIN_MS) return null;
     return {
-      watch: { ...watch, lost: true, toldMs: nowMs, backMs: null },
+      watch: { ...watch, lost: true, toldMs: nowMs, times: watch.times + 1, backMs: null },
       cue: cueOf(moment, 'lost', `no usable fix for ${Math.round(silentS)} s`),
     };
   }

@@ -138,9 +138,9 @@ describe('marker', () => {
   });
 
   test('does not make up a split that nobody knows', () => {
-    expect(lookForMarker(beginMarkers, momentAt({ distanceM: 999, distanceSdM: 20 }))?.cue).toBeNull();
+    expect(lookForMarker(beginMarkers, momentAt({ distanceM: 999, distanceSdM: 30 }))?.cue).toBeNull();
     expect(
-      lookForMarker({ next: 1, lastOwnS: 300, lastSdS: 6 }, momentAt({ distanceM: 1999 }))?.cue,
+      lookForMarker({ next: 1, lastOwnS: 300, lastSdS: 7 }, momentAt({ distanceM: 1999 }))?.cue,
     ).toBeNull();
   });
 });

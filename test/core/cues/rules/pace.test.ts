@@ -107,6 +107,10 @@ describe('what counts as evidence', () => {
     expect(evidence(4810)).not.toBeNull();
   });
 
+  test('a slow receiver tells of pace between its fixes, too', () => {
+    expect(evidence(7000, { sinceFixS: 7, usualGapS: 5 })).not.toBeNull();
+  });
+
   test('not while a new target is being found', () => {
     const moment = momentAt({ distanceM: 7000 });
     const watch = findNewTarget(beginPace, moment.nowMs - 10_000);

@@ -8,7 +8,7 @@ const unseenFor = (silentS: number, change: Partial<Moment> = {}): Moment => ({
   ...momentAt({ distanceM: 6000, aheadS: 8, sinceFixS: silentS }),
   ...change,
 });
-const lost: SignalWatch = { lost: true, toldMs: 0, backMs: null, reversed: false };
+const lost: SignalWatch = { lost: true, toldMs: 0, times: 1, backMs: null, reversed: false };
 
 describe('signal lost', () => {
   test('is told when no fix has come for a quarter of a minute', () => {
@@ -31,6 +31,13 @@ describe('signal lost', () => {
   test('before the first fix it does not speak of a pace to go by', () => {
     expect(lookForSignal(beginSignal, unseenFor(Number.POSITIVE_INFINITY), false)?.cue?.onlyShort).toBe(true);
     expect(lookForSignal(beginSignal, unseenFor(20), false)?.cue?.onlyShort).toBe(false);
+  });
+
+  test('the more often it was told the longer it must last', () => {
+    const often = { ...beginSignal, times: 3 };
+    expect(lookForSignal(often, unseenFor(29), false)).toBeNull();
+    expect(lookForSignal(often, unseenFor(30), false)?.watch.times).toBe(4);
+    expect(lookForSignal({ ...beginSignal, times: 99 }, unseenFor(45), false)?.watch.lost).toBe(true);
   });
 
   test('is told once, and once a minute at most', () => {
@@ -58,7 +65,7 @@ describe('signal back', () => {
 
   test('a single fix in between does not count', () => {
     const watch = { ...lost, backMs: 5 };
-    expect(lookForSignal(watch, unseenFor(6), false)).toEqual({
+    expect(lookForSignal(watch, unseenFor(10), false)).toEqual({
       watch: { ...lost, backMs: null },
       cue: null,
     });
