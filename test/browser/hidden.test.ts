@@ -1,11 +1,11 @@
 import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { linesOf, type RunBatch } from '../../src/log/store.ts';
-import { type Opened, open } from './support/open.ts';
+import { type Opened, open, voiceLoaded } from './support/open.ts';
 import { phoneOf, pretendPhone } from './support/pretendPhone.ts';
 import { type RoadRunner, roadRunner } from './support/roadRunner.ts';
 import { heardWords, spokenCalls } from './support/spoken.ts';
-import { tapped } from './support/tap.ts';
+import { tapped, tapSound } from './support/tap.ts';
 
 const PLAN = {
   version: 1,
@@ -122,9 +122,13 @@ describe('a run on a phone that has other things to do', () => {
 
   test('a second window of the same run: it does not lead, and says so by eye and ear', async () => {
     const second = await opened.page.context().newPage();
+    await tapSound(second);
     await second.goto(opened.page.url());
     await second.getByText('This run is in another window').waitFor();
     expect(await second.locator('.face').count()).toBe(0);
+    await voiceLoaded(second);
+    await second.getByRole('button', { name: 'Switch on' }).click();
+    await expect.poll(() => words(second), { timeout: 10_000 }).toEqual(['open in another window']);
     await second.close();
     expect(await opened.page.locator('.face .sounding').count()).toBe(1);
   });

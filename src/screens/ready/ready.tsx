@@ -49,7 +49,7 @@ export const ReadyScreen = ({ model, offline, install }: Props) => {
   useEffect(() => model.end, [model]);
   if (!model.begun.value)
     return (
-      <main class="run-before">
+      <main class="run-before" data-sound={model.sound.value}>
         <header class="lead-in">
           <h1>Ready to race?</h1>
           <p>Tries each thing that a race needs, on this device, as it will be used. It takes a minute.</p>
@@ -68,7 +68,7 @@ export const ReadyScreen = ({ model, offline, install }: Props) => {
   const readings = readingsOf(model, offline.value);
   const verdict = verdictOf(readings);
   return (
-    <main class="run-before">
+    <main class="run-before" data-sound={model.sound.value}>
       <header class="lead-in">
         <h1>{verdict.ready ? 'Ready' : 'Not ready yet'}</h1>
         <p role="status" data-ready={verdict.ready}>

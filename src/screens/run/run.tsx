@@ -36,7 +36,7 @@ const Before = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
     busy.value = false;
   };
   return (
-    <main class="run-before">
+    <main class="run-before" data-sound={model.sound.value}>
       <header class="lead-in">
         <h1>Run</h1>
         <p>

@@ -1,0 +1,109 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { open } from './support/open.ts';
+import { roadRunner } from './support/roadRunner.ts';
+
+const PLAN = { version: 1, kind: 'race', name: 'Pier mile', distanceM: 1600, goalS: 400, pacing: 'pace' };
+
+interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+const boxOf = async (page: Page, selector: string): Promise<Box> => {
+  const box = await page.locator(selector).boundingBox();
+  if (box === null) throw new Error(`no ${selector}`);
+  return box;
+};
+/** Of the four corners, how far the farthest is from the middle of the screen. */
+const reach = ({ x, y, width, height }: Box, size: number): number =>
+  Math.max(
+    ...[x, x + width].flatMap((cx) => [y, y + height].map((cy) => Math.hypot(cx - size / 2, cy - size / 2))),
+  );
+
+const SIZES = [160, 180, 240];
+
+describe('on a wrist', () => {
+  const expectInside = async (page: Page, size: number, upper: boolean): Promise<void> => {
+    await page.setViewportSize({ width: size, height: size });
+    const figure = await boxOf(page, '.face .sounding .figure');
+    expect(figure.height).toBeGreaterThanOrEqual(size / 4);
+    expect(figure.y + figure.height / 2 < size / 2).toBe(upper);
+    expect(reach(figure, size)).toBeLessThan(size / 2);
+    // Nothing lies over the figure.
+    const stop = await boxOf(page, '.face .hold-button');
+    expect(stop.y + stop.height <= figure.y || stop.y >= figure.y + figure.height).toBe(true);
+    expect(reach(stop, size)).toBeLessThan(size / 2);
+    expect(await page.locator('.face-figures').isVisible()).toBe(false);
+  };
+
+  test('one figure, its side told by place and shape, inside a round screen as well', async () => {
+    const { page, complaints, close } = await open('#/run', {
+      size: { width: 180, height: 180 },
+      plan: PLAN,
+    });
+    const runner = await roadRunner(page);
+    await page.getByRole('button', { name: 'Switch on' }).click();
+    await runner.stand(1);
+    await page.getByRole('button', { name: /^Start/ }).click();
+    await runner.runTo(40, 6);
+    const sounding = page.locator('.face .sounding');
+    await expect.poll(() => sounding.getAttribute('data-side'), { timeout: 5000 }).toBe('up');
+    expect(await page.locator('.waterline .float').count()).toBe(1);
+    for (const size of SIZES) await expectInside(page, size, true);
+    await runner.follow(
+      runner.atM,
+      (
+        (untilMs) => () =>
+          Date.now() > untilMs
+      )(Date.now() + 9000),
+      0,
+    );
+    await expect.poll(() => sounding.getAttribute('data-side'), { timeout: 10_000 }).toBe('down');
+    expect(await page.locator('.waterline .lead').count()).toBe(1);
+    for (const size of SIZES) await expectInside(page, size, false);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+});
+
+describe('a plan on its way to another device', () => {
+  const handOver = async (): Promise<{ link: string; picture: Buffer }> => {
+    const { page, close } = await open('#/share', { plan: PLAN });
+    await page.locator('svg.code').waitFor();
+    const link = await page.getByLabel(/^The link/).inputValue();
+    const picture = await page.locator('svg.code').screenshot();
+    await close();
+    return { link, picture };
+  };
+
+  test('by its link: shown, taken, and there', async () => {
+    const { link } = await handOver();
+    const { page, close } = await open('');
+    await page.goto(link);
+    await page.getByText('A plan is here: Pier mile').waitFor();
+    await page.getByRole('button', { name: 'Take this plan' }).click();
+    await page.getByText('Taken.').waitFor();
+    await page.goto(`${new URL(page.url()).origin}/#/run`);
+    await page.getByText('Pier mile: 1.6 km in 6:40').waitFor();
+    await close();
+  });
+
+  test('by a picture of its code; a picture of anything else, and a link cut short, say so', async () => {
+    const { link, picture } = await handOver();
+    const { page, close } = await open('#/share');
+    const file = page.getByLabel('Open a picture of a code');
+    await file.setInputFiles({ name: 'code.png', mimeType: 'image/png', buffer: picture });
+    await page.getByText('A plan is here: Pier mile').waitFor();
+    const empty = await page.locator('h1').screenshot();
+    await file.setInputFiles({ name: 'else.png', mimeType: 'image/png', buffer: empty });
+    await page.getByText('No code was found in this picture').waitFor();
+    await file.setInputFiles({ name: 'text.png', mimeType: 'image/png', buffer: Buffer.from('no picture') });
+    await page.getByText('This file is no picture').waitFor();
+    await page.getByLabel('Paste a link here').fill(link.slice(0, -20));
+    await page.getByLabel('Paste a link here').blur();
+    await page.getByText(/This code has been cut off: \d+ of its \d+ characters/).waitFor();
+    await close();
+  });
+});
