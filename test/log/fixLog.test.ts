@@ -82,7 +82,7 @@ describe('parseFixLog', () => {
       'line 4: expected a fix or an event as a JSON object, found a list',
       'line 5: expected coords.latitude in degrees, -90 to 90, found null',
       'line 6: expected coords.longitude in degrees, -180 to 180, found 181',
-      'line 7: expected event as one of gun, start, marker, ask, stop, found "jump"',
+      'line 7: expected event as one of gun, start, marker, ask, level, stop, found "jump"',
     ]);
   });
 
