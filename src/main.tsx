@@ -205,6 +205,7 @@ const practice = createPracticeModel({
   wallMs: Date.now,
   store,
   build: import.meta.url,
+  alsoSensed: (input) => run.current.value?.sense(input),
 });
 
 watchVisibility((visible) => {
@@ -224,8 +225,9 @@ window.addEventListener('beforeunload', (event) => {
 });
 
 // A run that was cut off is more urgent than whatever the address says.
-void run.recover().then((found) => {
+void run.recover().then(async (found) => {
   if (found) location.hash = '#/run';
+  else if (await practice.recover()) location.hash = '#/practice';
 });
 
 // Half of the script is for the days before and after a race: it comes when it is asked for, and is stored with the rest.

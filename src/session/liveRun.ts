@@ -30,6 +30,8 @@ export interface LiveRun {
   /** What became of each call at the ear, by its id. */
   readonly heard: ReadonlyMap<number, Heard>;
   readonly press: (event: EventName) => void;
+  /** From a belt or a foot pod. */
+  readonly sense: (input: RunInput) => void;
   /** Only answers and the finish for a while; again, and the voice is back. */
   readonly hush: () => void;
   readonly notice: (what: NoticeName) => void;
@@ -169,6 +171,9 @@ export const startLiveRun = (parts: LiveParts): LiveRun => {
     reception,
     lastFix,
     heard,
+    sense: (input) => {
+      if (phase.value !== 'over') take(input);
+    },
     press: (event) => {
       if (phase.value === 'over') return;
       const nowMs = clock.nowMs();

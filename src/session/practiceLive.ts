@@ -37,6 +37,8 @@ export interface LivePracticeParts {
   readonly record: (input: RunInput) => void;
   /** The session is over and its last call is heard out. */
   readonly onOver: () => void;
+  /** What came in before the page was closed: it is folded, not recorded and not said again. */
+  readonly past?: readonly RunInput[];
 }
 
 /** Well within the engine's grid of half a second: see liveRun.ts. */
@@ -47,7 +49,10 @@ const AFTER_MS = 30_000;
 
 export const startLivePractice = (parts: LivePracticeParts): LivePractice => {
   const { config, clock, time, ear } = parts;
-  let practice = beginPractice(config);
+  let practice = (parts.past ?? []).reduce(
+    (before, input) => practiceStep(before, input).practice,
+    beginPractice(config),
+  );
   const view = signal(practiceView(practice, clock.nowMs()));
   const calls = signal<readonly Call[]>([]);
   const reception = signal<Reception>('waiting');

@@ -1,6 +1,7 @@
 import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Call } from '../core/cues/call.ts';
 import type { Voice } from '../core/cues/voicePort.ts';
+import type { Input } from '../core/estimate/input.ts';
 import { parseAnyPlan, practiceFile } from '../core/plan/parsePracticePlan.ts';
 import type { PracticePlan } from '../core/plan/practicePlan.ts';
 import type { RacePlan } from '../core/plan/racePlan.ts';
@@ -17,8 +18,10 @@ import { OPEN_SKY } from '../sensors/simulatedReceiver.ts';
 import type { PageTime } from '../voice/device/pageTime.ts';
 import type { Speaker } from '../voice/device/speaker.ts';
 import { type LivePractice, startLivePractice } from './practiceLive.ts';
+import { findUnfinished, type Unfinished } from './recovery.ts';
+import { inputsOf } from './reviewFold.ts';
 import { type Replay, startReplay } from './reviewReplay.ts';
-import { runClockOf } from './runClock.ts';
+import { originAfter, runClockOf } from './runClock.ts';
 import type { RunLead } from './runLead.ts';
 import { type RunRecord, startRecord } from './runRecord.ts';
 import type { ScreenLock } from './screenLock.ts';
@@ -33,6 +36,8 @@ export interface PracticeModel {
   readonly longMin: Signal<number>;
   /** Beats a minute; null: no ceiling. */
   readonly ceiling: Signal<number | null>;
+  /** When the pen closes, as a clock shows it: `08:20`; empty where nobody knows. */
+  readonly penAt: Signal<string>;
   /** What is chosen, laid out. */
   readonly plan: ReadonlySignal<PracticePlan>;
   readonly weeks: ReadonlySignal<readonly Week[]>;
@@ -46,6 +51,8 @@ export interface PracticeModel {
   readonly file: () => string;
   /** To be called in a touch. */
   readonly prepare: () => Promise<void>;
+  /** Takes up a session whose page went away minutes ago; true when there is one. To be called once. */
+  readonly recover: () => Promise<boolean>;
   readonly pair: (sensor: BodySensor) => Promise<void>;
   /** The session by ear, done by a simulated runner. To be called in a touch. */
   readonly hear: (rate: number) => Promise<void>;
@@ -68,10 +75,24 @@ export interface PracticeParts {
   readonly wallMs: () => number;
   readonly store: LogStore;
   readonly build: string;
+  /** A race hears the same belt. */
+  readonly alsoSensed: (input: Input) => void;
 }
 
 const WEEKS = 8;
+/** Within this a session goes on by itself; later the runner has gone home. */
+const GO_ON_MS = 30 * 60_000;
 const SEED = 3;
+const DAY_MS = 86_400_000;
+
+/** The next time at which the wall clock shows this; null where it is no time of day. */
+const nextAtMs = (clockText: string, wallMs: number): number | null => {
+  const [hours, minutes] = clockText.split(':').map(Number);
+  if (hours === undefined || minutes === undefined || !(hours < 24 && minutes < 60)) return null;
+  const today = new Date(wallMs).setHours(hours, minutes, 0, 0);
+  return today > wallMs ? today : today + DAY_MS;
+};
+
 const isoOf = (ms: number): string => new Date(ms).toISOString();
 
 export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
@@ -81,6 +102,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
   const thresholdMin = signal(15);
   const longMin = signal(100);
   const ceiling = signal<number | null>(null);
+  const penAt = signal('');
   const said = signal('');
   const current = signal<LivePractice | null>(null);
   const sensors = signal<Readonly<Partial<Record<BodySensor, LinkState>>>>({});
@@ -91,12 +113,17 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
   const plan = computed((): PracticePlan => {
     const chosen = choice.value;
     if ('own' in chosen) return chosen.own;
-    const wish = { thresholdMin: thresholdMin.value, longMin: longMin.value, heartMostBpm: ceiling.value };
+    const wish = {
+      thresholdMin: thresholdMin.value,
+      longMin: longMin.value,
+      heartMostBpm: ceiling.value,
+      penClosesMs: nextAtMs(penAt.value, parts.wallMs()),
+    };
     const made = readyMade(chosen.which, goal.value, wish);
     return indoors.value ? { ...made, place: 'indoors' } : made;
   });
 
-  const clock = runClockOf(time, parts.originMs);
+  let clock = runClockOf(time, parts.originMs);
   const file = (): string => practiceFile(plan.value, isoOf);
 
   const end = (): void => {
@@ -111,9 +138,9 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
     replay.value = null;
   };
 
-  const start = (): void => {
-    const nowMs = clock.nowMs();
-    const head = { id: Math.round(nowMs), version: 1, planFile: file() } as const;
+  /** @param past  the session to go on with; null for a new one */
+  const start = (past: Unfinished | null): void => {
+    const head = past?.head ?? ({ id: Math.round(clock.nowMs()), version: 1, planFile: file() } as const);
     const made = startRecord({
       store: parts.store,
       head,
@@ -124,8 +151,8 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
       onKeeping: (keeping) => {
         if (keeping !== 'stored') said.value = 'This device does not keep the log of this session.';
       },
-      past: [],
-      isNew: true,
+      past: past?.lines ?? [],
+      isNew: past === null,
     });
     record = made;
     current.value = startLivePractice({
@@ -140,6 +167,9 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
           : null,
       record: made.add,
       onOver: end,
+      ...(past === null
+        ? {}
+        : { past: [...inputsOf(past.lines), { type: 'clock', atMs: past.last.engineMs } as const] }),
     });
   };
 
@@ -149,6 +179,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
     thresholdMin,
     longMin,
     ceiling,
+    penAt,
     plan,
     weeks: computed(() => progression(WEEKS, longMin.value)),
     said,
@@ -169,10 +200,27 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
     prepare: async () => {
       hush();
       const [, , leads] = await Promise.all([speaker.wake(), lock.hold(), lead.take()]);
-      if (leads) start();
+      if (leads) start(null);
       else {
         lock.release();
         said.value = 'A run is in another window of this device.';
+      }
+    },
+    recover: async () => {
+      try {
+        const past = await findUnfinished(parts.store, parts.wallMs());
+        const got = past && parseAnyPlan(past.head.planFile);
+        if (past === null || !got?.ok || got.value.kind !== 'practice') return false;
+        if (parts.wallMs() - past.last.wallMs > GO_ON_MS || !(await lead.take())) return false;
+        choice.value = { own: got.value.plan };
+        clock = runClockOf(time, originAfter(past.last, parts.wallMs(), time.nowMs()));
+        start(past);
+        void speaker.wake();
+        void lock.hold();
+        return true;
+      } catch {
+        // No storage here: then there is nothing to take up.
+        return false;
       }
     },
     pair: async (sensor) => {
@@ -180,12 +228,15 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
       links.get(sensor)?.close();
       const link = await pairSensor(sensor, {
         bluetooth: parts.bluetooth,
-        nowMs: clock.nowMs,
+        nowMs: () => clock.nowMs(),
         after: (ms, then) => {
           const timer = setTimeout(then, ms);
           return () => clearTimeout(timer);
         },
-        onInput: (input) => current.value?.sense(input),
+        onInput: (input) => {
+          current.value?.sense(input);
+          parts.alsoSensed(input);
+        },
         onState: (which, state) => {
           sensors.value = { ...sensors.value, [which]: state };
         },

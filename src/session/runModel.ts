@@ -187,7 +187,8 @@ export const createRunModel = (parts: RunParts): RunModel => {
     recover: async () => {
       try {
         const past = await findUnfinished(store, wallMs());
-        if (past === null) return false;
+        // A practice session is not taken up as a race.
+        if (past === null || parts.readConfig(past.head.planFile) === null) return false;
         if (wallMs() - past.last.wallMs <= GO_ON_MS) return await goOnWith(past);
         brokenOff.value = past;
         return true;

@@ -82,6 +82,20 @@ describe('a practice session on the page', () => {
     expect(complaints).toEqual([]);
   });
 
+  test('goes on when its page was closed in the middle', { timeout: 60_000 }, async () => {
+    opened = await open('#/practice', { size: SIZES.phone });
+    const { page } = opened;
+    const legs = [{ kind: 'easy', for: { timeS: 600 } }];
+    await giveFile(page, 'Open a session', 'long.json', JSON.stringify({ ...SHORT, name: 'Long', legs }));
+    await page.getByRole('button', { name: 'Switch on' }).click();
+    await page.getByRole('button', { name: 'Start' }).click();
+    await page.getByText('9:5').first().waitFor();
+    await page.waitForTimeout(3000);
+    await page.reload();
+    await page.getByRole('heading', { name: 'easy' }).waitFor();
+    await page.getByText(/^9:[345]\d$/).waitFor();
+  });
+
   test.each(['phone', 'desk'] as const)('nothing of it runs off the side on a %s', async (size) => {
     opened = await open('#/practice', { size: SIZES[size] });
     const { page } = opened;

@@ -2,9 +2,10 @@ import type { Call } from '../cues/call.ts';
 import type { LegKind, Target } from '../plan/practicePlan.ts';
 import type { LegResult } from '../practice/legNow.ts';
 import { podFactor } from '../practice/pod.ts';
-import { beginPractice, type PracticeConfig } from '../practice/practice.ts';
+import { beginPractice, type PracticeConfig, practiceView } from '../practice/practice.ts';
 import { practiceFlush, practiceStep } from '../practice/step.ts';
 import type { RunInput } from '../run/settings.ts';
+import { M_PER_KM } from '../units/units.ts';
 import { type SaidCall, saidOf } from './digest.ts';
 
 /** A leg as the review shows it. */
@@ -19,6 +20,15 @@ export interface RanLeg {
   readonly heartBpm: number | null;
 }
 
+/** Where the session stood at one instant. */
+export interface PracticeSample {
+  readonly atS: number;
+  /** Null where nothing measured the way, or the runner stood. */
+  readonly paceSPerKm: number | null;
+  readonly askedSPerKm: number | null;
+  readonly heartBpm: number | null;
+}
+
 /** A session put together for review. */
 export interface PracticeDigest {
   readonly version: 1;
@@ -27,11 +37,17 @@ export interface PracticeDigest {
   readonly endS: number | null;
   readonly legs: readonly RanLeg[];
   readonly calls: readonly SaidCall[];
+  readonly samples: readonly PracticeSample[];
   /** Road metres for each of the foot pod's; null where none was heard. */
   readonly podFactor: number | null;
   /** How often ease or quicken was said. */
   readonly alarms: number;
 }
+
+/** Often enough to see a leg begin, seldom enough to keep. */
+const SAMPLE_MS = 5000;
+/** Slower than this is standing: it would flatten all the rest. */
+const SLOWEST_MPS = 1.5;
 
 const isPaceCall = ({ saying }: Call): boolean => saying.kind === 'ease' || saying.kind === 'quicken';
 
@@ -40,6 +56,23 @@ export const beginPracticeDigest = (config: PracticeConfig) => {
   let practice = beginPractice(config);
   const calls: Call[] = [];
   const beats: { atMs: number; bpm: number }[] = [];
+  const samples: PracticeSample[] = [];
+  let sampledMs = Number.NEGATIVE_INFINITY;
+
+  const sample = (): void => {
+    const { atMs, startMs } = practice;
+    if (startMs === null || atMs < sampledMs + SAMPLE_MS || practice.endMs !== null) return;
+    sampledMs = atMs;
+    const { going, leg, heartBpm } = practiceView(practice, atMs);
+    const target = leg?.leg.target;
+    samples.push({
+      atS: (atMs - startMs) / 1000,
+      paceSPerKm: going === null || going.speedMps < SLOWEST_MPS ? null : M_PER_KM / going.speedMps,
+      askedSPerKm: target?.by === 'pace' ? target.paceSPerKm : null,
+      heartBpm,
+    });
+  };
+
   const heartIn = ({ startMs, endMs }: LegResult): number | null => {
     const own = beats.filter((b) => b.atMs >= startMs && b.atMs < endMs);
     return own.length === 0 ? null : own.reduce((sum, b) => sum + b.bpm, 0) / own.length;
@@ -50,6 +83,7 @@ export const beginPracticeDigest = (config: PracticeConfig) => {
       const next = practiceStep(practice, input);
       practice = next.practice;
       calls.push(...next.calls);
+      sample();
     },
     end: (): PracticeDigest => {
       const last = practiceFlush(practice);
@@ -72,6 +106,7 @@ export const beginPracticeDigest = (config: PracticeConfig) => {
           heartBpm: heartIn(r),
         })),
         calls: calls.map((c) => saidOf(c, startMs ?? 0)),
+        samples,
         podFactor: pod.atMs === null ? null : podFactor(pod),
         alarms: calls.filter(isPaceCall).length,
       };

@@ -73,6 +73,18 @@ const Wishes = ({ model }: { model: PracticeModel }) => {
           />
         </label>
       )}
+      {which === 'raceWarmUp' && (
+        <label>
+          Pen closes at (optional)
+          <input
+            type="time"
+            value={model.penAt.value}
+            onChange={(e) => {
+              model.penAt.value = e.currentTarget.value;
+            }}
+          />
+        </label>
+      )}
       {which !== null && (
         <>
           <label>

@@ -1,12 +1,9 @@
-import type { PracticeDigest, RanLeg } from '../../core/review/practiceDigest.ts';
-import type { DistanceUnit } from '../../core/units/units.ts';
 import { isPractice } from '../../session/reviewFold.ts';
 import { EXPORTS, type ExportKind, type OpenRun, type ReviewModel } from '../../session/reviewModel.ts';
-import { distance, pace, span, unitName } from '../format.ts';
 import { fileNameOf, saveFile } from '../parts/files.tsx';
 import { Calls } from './calls.tsx';
-import { DriftOver, Facts, HeartOver, HeightOver, PaceOver, Projections, signed } from './charts.tsx';
-import { TableBehind } from './details.tsx';
+import { DriftOver, Facts, HeartOver, HeightOver, PaceOver, Projections } from './charts.tsx';
+import { PracticeReview } from './practiceReview.tsx';
 
 const EXPORT_NAMES: Readonly<Record<ExportKind, string>> = {
   gpx: 'GPX track',
@@ -30,34 +27,6 @@ const Exports = ({ model, run }: { model: ReviewModel; run: OpenRun }) => {
     </div>
   );
 };
-
-const legName = ({ kind, rep }: RanLeg): string => (rep ? `${kind} ${rep.count} of ${rep.of}` : kind);
-
-const targetText = ({ target }: RanLeg, unit: DistanceUnit): string =>
-  target.by === 'pace' ? pace(target.paceSPerKm, unit) : target.by === 'effort' ? target.effort : 'free';
-
-const PracticeReview = ({ digest, unit }: { digest: PracticeDigest; unit: DistanceUnit }) => (
-  <>
-    <p>
-      {digest.endS === null ? 'Not done to the end' : `Done in ${span(digest.endS)}`}; {digest.alarms}{' '}
-      {digest.alarms === 1 ? 'word' : 'words'} about pace.
-    </p>
-    <TableBehind
-      title="Legs"
-      open
-      head={['leg', 'time', unitName(unit), `pace /${unitName(unit)}`, 'asked', 'up or down, s', 'heart']}
-      rows={digest.legs.map((l, i) => [
-        `${i + 1}. ${legName(l)}`,
-        span(l.timeS),
-        l.distanceM === null ? '–' : distance(l.distanceM, unit),
-        l.distanceM === null || l.distanceM < 1 ? '–' : pace((1000 * l.timeS) / l.distanceM, unit),
-        targetText(l, unit),
-        l.aheadS === null ? '–' : signed(l.aheadS),
-        l.heartBpm === null ? '–' : String(Math.round(l.heartBpm)),
-      ])}
-    />
-  </>
-);
 
 /** A run afterwards: five lines, drawings with their tables, and every call with its reason. */
 export const ReviewScreen = ({ model, run }: { model: ReviewModel; run: OpenRun }) => {

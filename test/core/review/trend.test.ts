@@ -37,6 +37,7 @@ const session = (daysAgo: number, ...legs: RanLeg[]): RunFacts => {
     endS: 3600,
     legs,
     calls: [],
+    samples: [],
     podFactor: null,
     alarms: 0,
   };
