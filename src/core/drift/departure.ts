@@ -12,6 +12,8 @@ import { beginWaver, seeRate, WAVER_TAU_S, type Waver, waverVariance } from './w
 export interface Departure {
   /** The departure that the runner has been told of: +0.02 is 2 % quicker than planned; 0: none, or it is over. */
   readonly told: number;
+  /** How often it was told without an end to it. */
+  readonly times: number;
   readonly quick: Sum;
   readonly slow: Sum;
   /** Evidence that what was told of is over, seconds of drift. */
@@ -71,6 +73,7 @@ const RESTING: Sum = { valueS: 0, forS: 0, mean: 0, found: false };
 
 export const beginDeparture: Departure = {
   told: 0,
+  times: 0,
   quick: RESTING,
   slow: RESTING,
   backS: 0,
@@ -84,13 +87,17 @@ export const rest = (departure: Departure): Departure =>
     : { ...departure, quick: RESTING, slow: RESTING, backS: 0 };
 
 /** A new target: nothing has been told about it. */
-export const newTarget = (departure: Departure): Departure => ({ ...rest(departure), told: 0 });
+export const newTarget = (departure: Departure): Departure => ({
+  ...rest(departure),
+  told: 0,
+  times: 0,
+});
 
 /** The runner has been told of the departure on one side. */
-export const tell = (departure: Departure, side: 'quick' | 'slow'): Departure => ({
-  ...rest(departure),
-  told: side === 'quick' ? departure.quick.mean : -departure.slow.mean,
-});
+export const tell = (departure: Departure, side: 'quick' | 'slow'): Departure => {
+  const told = side === 'quick' ? departure.quick.mean : -departure.slow.mean;
+  return { ...rest(departure), told, times: told * departure.told > 0 ? departure.times + 1 : 1 };
+};
 
 /** What noise there is in the rate: its power per second of averaging, and the lag that the estimate pays for it. */
 interface Noise {
@@ -121,7 +128,7 @@ const grow = (sum: Sum, away: number, beyond: number, limitS: number, lagS: numb
 
 /** Takes in a stretch of running on good evidence. */
 export const follow = (departure: Departure, e: Evidence): Departure => {
-  const { told, quick, slow } = departure;
+  const { told, times, quick, slow } = departure;
   const waver = seeRate(departure.waver, e.rate, e.dtS);
   const worth = WORTH_S_PER_KM / e.paceSPerKm;
   const slack = SLACK * worth;
@@ -129,20 +136,21 @@ export const follow = (departure: Departure, e: Evidence): Departure => {
   const limitS = (LIMIT * power) / (2 * slack);
   const away = e.rate - 1;
   const most = CLIP * worth;
-  const clipped = Math.min(most, Math.max(-most, away));
   const beyond = (side: number, welcome: number): number => {
-    // Once told, only what is plainly worse counts: beyond what was told by as much as is worth a word.
-    const known = side * told > 0 ? Math.abs(told) + worth : 0;
+    // Once told, only what is plainly worse counts, and the worse the more often it was told: nobody is nagged.
+    const known = side * told > 0 ? Math.abs(told) + times * worth : 0;
     return Math.min(most, Math.max(-most, side * away - Math.max(known, welcome) - slack));
   };
   const nextQuick = grow(quick, away, beyond(1, e.quickIsFine), limitS, lagS, e.dtS);
   const nextSlow = grow(slow, -away, beyond(-1, e.slowIsFine), limitS, lagS, e.dtS);
   const stumble = nextSlow.mean > LARGE && nextSlow.forS < LARGE_LASTS_S;
-  const short = BACK * Math.abs(told) - clipped * Math.sign(told);
+  const bound = Math.max(most, Math.abs(told));
+  const short = BACK * Math.abs(told) - Math.sign(told) * Math.min(bound, Math.max(-bound, away));
   const backS = told === 0 ? 0 : Math.max(0, departure.backS + short * e.dtS);
   const isBack = backS > BACK_LIMITS * limitS;
   return {
     told: isBack ? 0 : told,
+    times: isBack ? 0 : times,
     quick: nextQuick,
     slow: stumble && nextSlow.found ? { ...nextSlow, found: false } : nextSlow,
     backS: isBack ? 0 : backS,

@@ -148,10 +148,19 @@ describe('once it was told', () => {
   test('it is not found again while it stays as it is', () => {
     expect(run(told, 900, 0.03).quick.found).toBe(false);
     expect(run(told, 900, 0.04).quick.found).toBe(false);
+    const far = tell(run(even, 30, 0.3), 'quick');
+    expect(run(far, 900, 0.28)).toMatchObject({ told: far.told, quick: { found: false } });
   });
 
   test('plainly worse is found', () => {
     expect(run(told, 60, 0.08).quick.found).toBe(true);
+  });
+
+  test('each time it must be worse by more', () => {
+    const twice = tell(run(told, 60, 0.08), 'quick');
+    expect(twice.times).toBe(2);
+    expect(run(twice, 60, 0.13).quick.found).toBe(false);
+    expect(run(twice, 60, 0.16).quick.found).toBe(true);
   });
 
   test('over when the runner is back; after that the same is found anew', () => {

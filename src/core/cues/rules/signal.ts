@@ -23,8 +23,8 @@ export interface SignalWatch {
 /** No fix for so long: an underpass is shorter, a tunnel is longer. */
 export const LOST_AFTER_S = 15;
 /** Each time it has been told it must last longer: a receiver with habitual gaps is no news. */
-const LONGER_EACH_S = 5;
-const LONGEST_S = 45;
+const LONGER_EACH = 1 / 3;
+const LONGEST = 3;
 /** Fixes that come but cannot be used pass within this, mostly: reflections last 10 to 40 s, and the speed still tells. */
 const UNUSABLE_AFTER_S = 40;
 /** The first fixes behind a tunnel are the worst: believe them after this long. */
@@ -76,9 +76,9 @@ export const lookForSignal = (
   if (!watch.lost) {
     const sinceStartS = (nowMs - startMs) / 1000;
     const silentS = Math.min(progress.sinceFixS, sinceStartS);
-    const lastsS = Math.min(LONGEST_S, LOST_AFTER_S + LONGER_EACH_S * watch.times);
-    const hasStopped = Math.min(moment.sinceArrivalS, silentS) >= lastsS;
-    if ((!hasStopped && silentS < UNUSABLE_AFTER_S) || nowMs < watch.toldMs + AGAIN_MS) return null;
+    const longer = Math.min(LONGEST, 1 + LONGER_EACH * watch.times);
+    const hasStopped = Math.min(moment.sinceArrivalS, silentS) >= longer * LOST_AFTER_S;
+    if ((!hasStopped && silentS < longer * UNUSABLE_AFTER_S) || nowMs < watch.toldMs + AGAIN_MS) return null;
     return {
       watch: { ...watch, lost: true, toldMs: nowMs, times: watch.times + 1, backMs: null },
       cue: cueOf(moment, 'lost', `no usable fix for ${Math.round(silentS)} s`),
