@@ -16,7 +16,7 @@ const FRESH_MS = 10_000;
 /** So long above the ceiling before a word: the heart follows the legs by half a minute anyway. */
 const OVER_MS = 15_000;
 /** And not again before this: it needs that long to fall. */
-const AGAIN_MS = 90_000;
+const AGAIN_MS = 180_000;
 /** From the pulse of a rest the heart takes so long to find its level (common practice, no source). */
 export const SETTLE_MS = 60_000;
 

@@ -94,8 +94,8 @@ const Trend = ({ model }: { model: ReviewModel }) => {
         Let these runs move the realistic goal, the what-if, and what is believed of this phone
       </label>
       <p class="note">
-        Only runs that were looked at count. A trend of a few runs is weather, not climate. Raise training
-        slowly, one thing at a time, and rest when something hurts.
+        A trend of a few runs is weather, not climate. Raise training slowly, one thing at a time, and rest
+        when something hurts.
       </p>
     </section>
   );
