@@ -132,3 +132,16 @@ describe('what if', () => {
     await close();
   });
 });
+
+describe.each(Object.entries(SIZES))('on a %s', (_name, size) => {
+  test.each(['goal', 'course', 'plan', 'fuel', 'day', 'paper', 'whatIf'])('%s fits', async (name) => {
+    const { page, complaints, close } = await open(`#/${name}`, { size });
+    await page.locator('.steps').waitFor();
+    const over = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(over).toBe(0);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+});
