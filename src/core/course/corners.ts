@@ -109,6 +109,6 @@ export const cornerAt = (vertex: number, a: Run | null, b: Run, sigmaM: number, 
   };
 };
 /** Points given to the wrong run at a right corner: variance of length in parts of the shake's. */
-const PARTING_M2 = 0.25;
+const PARTING_M2 = 0.4;
 /** Streets bend a little themselves: the fit is worse than its shake alone would make it. */
-const FIT_FACTOR = 1.15;
+const FIT_FACTOR = 1.4;

@@ -47,17 +47,25 @@ const offChordM = ({ eastM, northM }: Polyline): Float64Array => {
 const AROUND_POINTS = 40;
 const EVERY_POINTS = 20;
 
+/** A street whose shake is within this factor of the whole line's shakes like the rest: more points tell it better. */
+const LIKE_THE_REST = 1.6;
+
+/** The median of |N(0,1)| is 0.6745; a point against the middle of two others has variance 1.5 σ². */
+const sigmaOf = (off: Float64Array): number => {
+  const sorted = off.slice().sort();
+  return (sorted[sorted.length >> 1] ?? 0) / 0.6745 / Math.sqrt(1.5);
+};
+
 /** Standard deviation of the shake per axis around each point: points against the chord of their neighbours, by the median. */
 export const shakeM = (line: Polyline): Float64Array => {
   const off = offChordM(line);
+  const whole = sigmaOf(off.subarray(1, off.length - 1));
   const shake = new Float64Array(off.length);
   for (let i = 0; i < off.length; i += EVERY_POINTS) {
-    const around = off
-      .slice(Math.max(1, i - AROUND_POINTS), Math.min(off.length - 1, i + AROUND_POINTS))
-      .sort();
-    // The median of |N(0,1)| is 0.6745; a point against the middle of two others has variance 1.5 σ².
-    const sigma = (around[around.length >> 1] ?? 0) / 0.6745 / Math.sqrt(1.5);
-    shake.fill(sigma, i, i + EVERY_POINTS);
+    const around = off.subarray(Math.max(1, i - AROUND_POINTS), Math.min(off.length - 1, i + AROUND_POINTS));
+    const here = sigmaOf(around);
+    const alike = here < whole * LIKE_THE_REST && here > whole / LIKE_THE_REST;
+    shake.fill(alike ? whole : here, i, i + EVERY_POINTS);
   }
   return shake;
 };
