@@ -7,6 +7,8 @@ export interface RunHead {
   readonly version: 1;
   /** The plan as a plan file, with its course in it. */
   readonly planFile: string;
+  /** Practised at home by a simulated runner; absent for a run. */
+  readonly simulated?: true;
 }
 
 /** Some lines of the log, in order, and both clocks at the instant of writing. */

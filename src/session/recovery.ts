@@ -25,7 +25,7 @@ const MANY_LINES = 120;
 /** The latest run, if it has begun, is not over and not forgotten. Rejects where the store cannot be read. */
 export const findUnfinished = async (store: LogStore, wallMs: number): Promise<Unfinished | null> => {
   const head = (await store.heads())[0];
-  if (head === undefined) return null;
+  if (head === undefined || head.simulated === true) return null;
   const last = await store.lastBatch(head.id);
   if (last === null || last.over || wallMs - last.wallMs > FORGOTTEN_MS) return null;
   const [batches, snapshot] = await Promise.all([store.batches(head.id), store.snapshot(head.id)]);

@@ -5,6 +5,7 @@ import type { RunConfig } from '../core/run/run.ts';
 import type { LogStore, RunHead } from '../log/store.ts';
 import type { Keeping } from '../log/storeRecorder.ts';
 import { type FixWatchPorts, watchFixes } from '../sensors/geolocation.ts';
+import { simulatedGeolocation } from '../sensors/simulatedGeolocation.ts';
 import type { Buttons } from '../voice/device/buttons.ts';
 import type { Click } from '../voice/device/click.ts';
 import type { PageTime } from '../voice/device/pageTime.ts';
@@ -13,11 +14,12 @@ import { type LiveRun, startLiveRun } from './liveRun.ts';
 import { workButtons } from './lockScreen.ts';
 import { findUnfinished, type ReadConfig, refoldRun, type Unfinished } from './recovery.ts';
 import type { RunChoices } from './runChoices.ts';
-import { originAfter, runClockOf } from './runClock.ts';
+import { originAfter, type RunClock, runClockOf } from './runClock.ts';
 import type { RunLead } from './runLead.ts';
 import { type RunRecord, startRecord } from './runRecord.ts';
 import type { ScreenLock } from './screenLock.ts';
 import { watchSound } from './soundGap.ts';
+import { practiceTape } from './tape.ts';
 
 export interface RunModel {
   readonly current: ReadonlySignal<LiveRun | null>;
@@ -30,7 +32,9 @@ export interface RunModel {
   /** A run that was broken off so long ago that the runner is asked about it. */
   readonly brokenOff: ReadonlySignal<Unfinished | null>;
   /** Switches on the receiver, the sound and the screen lock. To be called in a touch, after the reasons were read. */
-  readonly prepare: () => Promise<void>;
+  readonly prepare: (who?: 'runner' | 'simulated') => Promise<void>;
+  /** The run under way is practised at home, by a simulated runner. */
+  readonly simulated: ReadonlySignal<boolean>;
   /** Takes up a run whose page went away; true when there is one to show. To be called once, when the page opens. */
   readonly recover: () => Promise<boolean>;
   /** What the runner says to a run broken off. */
@@ -82,6 +86,7 @@ export const createRunModel = (parts: RunParts): RunModel => {
   const current = signal<LiveRun | null>(null);
   const keeping = signal<Keeping>('stored');
   const elsewhere = signal(false);
+  const simulated = signal(false);
   const brokenOff = signal<Unfinished | null>(null);
   let record: RunRecord | null = null;
   let stopSound = (): void => {};
@@ -101,6 +106,21 @@ export const createRunModel = (parts: RunParts): RunModel => {
     record?.end();
     lock.release();
     parts.lead.give();
+  };
+
+  const receiverOf = (head: RunHead, config: RunConfig, clock: RunClock) => {
+    if (head.simulated !== true) return receiver;
+    return {
+      geolocation: simulatedGeolocation({
+        tape: practiceTape(config.plan, config.course),
+        nowMs: clock.nowMs,
+        every: time.every,
+        startedMs: () => {
+          const phase = current.value?.view.value.phase;
+          return phase?.phase === 'running' ? phase.startMs : null;
+        },
+      }),
+    };
   };
 
   /** @param past  the run to go on with; null for a new one */
@@ -127,7 +147,7 @@ export const createRunModel = (parts: RunParts): RunModel => {
       buzz: parts.buzz,
       clock,
       time,
-      watch: (ports) => watchFixes({ ...ports, ...receiver }),
+      watch: (ports) => watchFixes({ ...ports, ...receiverOf(head, config, clock) }),
       record: add,
       onCalls: called,
       onOver: end,
@@ -137,6 +157,12 @@ export const createRunModel = (parts: RunParts): RunModel => {
     current.value = run;
     stopButtons = workButtons(parts.buttons, run);
     stopSound = watchSound(speaker.state, time, past !== null, run.notice);
+  };
+
+  /** What was only practised is no run: it goes when it is left, and what a closed page left of it goes with the next. */
+  const forget = async (): Promise<void> => {
+    await record?.ended();
+    for (const { id, simulated: practised } of await store.heads()) if (practised) await store.remove(id);
   };
 
   const takeButtons = (): Promise<boolean> =>
@@ -165,7 +191,8 @@ export const createRunModel = (parts: RunParts): RunModel => {
     keeping,
     elsewhere,
     brokenOff,
-    prepare: async () => {
+    simulated,
+    prepare: async (who = 'runner') => {
       current.value?.close();
       // Both want the touch that this is called in, so neither waits for the other.
       const [, , leads] = await Promise.all([
@@ -177,8 +204,11 @@ export const createRunModel = (parts: RunParts): RunModel => {
       elsewhere.value = !leads;
       const planFile = parts.planFileNow();
       const config = parts.readConfig(planFile);
+      simulated.value = who === 'simulated';
+      const id = Math.round(parts.originMs + time.nowMs());
+      const head = { id, version: 1, planFile } as const;
       if (leads && config !== null)
-        start(config, { id: Math.round(parts.originMs + time.nowMs()), version: 1, planFile }, null);
+        start(config, simulated.value ? { ...head, simulated: true } : head, null);
       else {
         lock.release();
         if (!leads) parts.tell('elsewhere');
@@ -186,6 +216,7 @@ export const createRunModel = (parts: RunParts): RunModel => {
     },
     recover: async () => {
       try {
+        if ((await store.heads()).some((head) => head.simulated)) await forget();
         const past = await findUnfinished(store, wallMs());
         // A practice session is not taken up as a race.
         if (past === null || parts.readConfig(past.head.planFile) === null) return false;
@@ -216,6 +247,8 @@ export const createRunModel = (parts: RunParts): RunModel => {
       current.value = null;
       speaker.hush();
       end();
+      if (simulated.value) forget().catch(() => {});
+      simulated.value = false;
     },
     hidden: () => {
       current.value?.hidden();

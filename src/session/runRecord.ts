@@ -17,6 +17,8 @@ export interface RunRecord {
   /** The whole log: what is on the device, and what is still held. It is not kept in memory besides. */
   readonly lines: () => Promise<readonly string[]>;
   readonly end: () => void;
+  /** Resolves once the last batch was taken or refused. */
+  readonly ended: () => Promise<void>;
 }
 
 export interface RecordParts {
@@ -42,6 +44,7 @@ const MILESTONES: readonly Call['saying']['kind'][] = ['start', 'checkpoint', 'f
 export const startRecord = (parts: RecordParts): RunRecord => {
   let count = parts.past.length;
   let ended = false;
+  let last: Promise<void> = Promise.resolve();
   const recorder = createRecorder({
     store: parts.store,
     head: parts.head,
@@ -90,7 +93,8 @@ export const startRecord = (parts: RecordParts): RunRecord => {
       if (ended) return;
       ended = true;
       for (const stop of stops) stop();
-      void recorder.end();
+      last = recorder.end();
     },
+    ended: () => last,
   };
 };

@@ -10,16 +10,17 @@ import { type Started, tapSound } from './support/tap.ts';
 const KILLS = 30;
 const SPEED_MPS = 5;
 /** A life between two kills lasts this long at least and at most, drawn evenly. */
-const LIFE_S = [0.3, 2.7] as const;
-const DISTANCE_M = 680;
+const LIFE_S = [0.3, 2.9] as const;
+/** Long enough for thirty deaths on a busy machine, and for an end after them. */
+const DISTANCE_M = 850;
 const PLAN = {
   version: 1,
   kind: 'race',
   name: 'Breakwater mile',
   distanceM: DISTANCE_M,
-  goalS: 141,
+  goalS: 176,
   pacing: 'pace',
-  checkpointsM: [50, 100, 150, 200, 250, 300, 350, 400, 450, 500, 550, 600],
+  checkpointsM: [50, 100, 150, 200, 250, 300, 350, 400, 450, 500, 550, 600, 650, 700, 750, 800],
 };
 
 /** xorshift32: the same moments in every run of the tests. */
@@ -172,7 +173,7 @@ describe('a race whose browser is killed thirty times', () => {
   });
 
   test('finishes with the right time', () => {
-    expect(finishShown).toMatch(/^2:1\d$/);
+    expect(finishShown).toMatch(/^2:[45]\d$/);
     const [m = 0, s = 0] = finishShown.split(':').map(Number);
     expect(Math.abs(60 * m + s - trueFinishS)).toBeLessThan(3);
   });

@@ -150,3 +150,37 @@ describe('where the browser gives no position', () => {
     await opened.close();
   });
 });
+
+describe('the day, practised at home', () => {
+  test('goes through the very same screens with a simulated runner, and leaves no run behind', async () => {
+    const opened = await open('#/run', { plan: PLAN });
+    const { page } = opened;
+    await page.getByRole('button', { name: 'Practise the day at home' }).click();
+    await page.getByText('A simulated runner waits for your start').waitFor();
+    await page.getByText(/^Position/).waitFor();
+    await page.getByRole('button', { name: /^Start/ }).click();
+    await page.locator('.face .sounding').waitFor();
+    await page.getByRole('heading', { name: 'Finished' }).waitFor({ timeout: 55_000 });
+    expect(spokenCalls((await tapped(page)).started).at(-1)?.words).toMatch(/^finish/);
+    await page.getByRole('button', { name: 'Done' }).click();
+    await expect
+      .poll(() =>
+        page.evaluate(
+          () =>
+            new Promise((resolve) => {
+              const asking = indexedDB.open('soundline');
+              asking.onsuccess = () => {
+                const count = asking.result.transaction('heads').objectStore('heads').count();
+                count.onsuccess = () => {
+                  asking.result.close();
+                  resolve(count.result);
+                };
+              };
+            }),
+        ),
+      )
+      .toBe(0);
+    expect(opened.complaints).toEqual([]);
+    await opened.close();
+  }, 90_000);
+});

@@ -30,9 +30,9 @@ const planLine = (plan: RacePlan): string =>
 
 const Before = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
   const busy = useSignal(false);
-  const begin = async (): Promise<void> => {
+  const begin = async (who: 'runner' | 'simulated'): Promise<void> => {
     busy.value = true;
-    await model.prepare();
+    await model.prepare(who);
     busy.value = false;
   };
   return (
@@ -69,10 +69,17 @@ const Before = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
       )}
       <Choices choices={model.choices} />
       <div class="buttons">
-        <button type="button" class="main-button" onClick={() => void begin()} disabled={busy.value}>
+        <button type="button" class="main-button" onClick={() => void begin('runner')} disabled={busy.value}>
           Switch on
         </button>
+        <button type="button" onClick={() => void begin('simulated')} disabled={busy.value}>
+          Practise the day at home
+        </button>
       </div>
+      <p class="note">
+        Practised at home a simulated runner runs your plan, in real time, on these very screens; nothing else
+        is simulated.
+      </p>
     </main>
   );
 };
@@ -84,7 +91,10 @@ const Ready = ({ model, run }: { model: RunModel; run: LiveRun }) => {
     <main class="run-ready">
       <header class="lead-in">
         <h1>Ready</h1>
-        <p>{planLine(plan)}</p>
+        <p>
+          {planLine(plan)}
+          {model.simulated.value && '. A simulated runner waits for your start.'}
+        </p>
       </header>
       <Instruments model={model} run={run} />
       <div class="buttons starts">

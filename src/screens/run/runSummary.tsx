@@ -67,8 +67,9 @@ export const RunSummary = ({ model, run }: { model: RunModel; run: LiveRun }) =>
         </button>
       </div>
       <p class="note">
-        The log holds every position and press of this run. It stays on this device, under Runs, until you
-        remove it; save it to have it elsewhere as well.
+        {model.simulated.value
+          ? 'This was a practice at home: its log goes when you are done.'
+          : 'The log holds every position and press of this run. It stays on this device, under Runs, until you remove it; save it to have it elsewhere as well.'}
       </p>
       <DriftChart
         samples={run.cell.samples.value}
