@@ -22,6 +22,14 @@ describe('the goal', () => {
     await close();
   });
 
+  test('says so where the plan’s form takes nothing', async () => {
+    const { page, close } = await open('#/plan');
+    await page.getByLabel('Distance').fill('far');
+    await page.goto(page.url().replace('#/plan', '#/fuel'));
+    await page.getByRole('link', { name: 'Mend it first.' }).waitFor();
+    await close();
+  });
+
   test('says what is wrong with a result', async () => {
     const { page, close } = await open('#/goal');
     await page.getByLabel('Time', { exact: true }).fill('12:00');

@@ -4,7 +4,7 @@ import { takeCourseFile } from '../../session/courseRead.ts';
 import { stationsOf } from '../../session/courseStations.ts';
 import { courseViewOf } from '../../session/courseView.ts';
 import type { PlanModel } from '../../session/planModel.ts';
-import { Steps } from '../plan/steps.tsx';
+import { BadPlan, Steps } from '../plan/steps.tsx';
 import { CourseFacts } from './courseFacts.tsx';
 import { CourseMap } from './courseMap.tsx';
 import { CourseProfile } from './courseProfile.tsx';
@@ -62,6 +62,7 @@ export const CourseScreen = ({ model, runs }: { model: PlanModel; runs: PastRuns
           The line on the ground, from a file of the race or a run of yours. It is read here and goes nowhere.
         </p>
       </header>
+      <BadPlan model={model} />
       <DropFile onFile={(file) => void take(file)} hasCourse={shown !== null}>
         <PastRunsList runs={runs} onFile={(file) => void take(file)} />
       </DropFile>

@@ -5,7 +5,7 @@ import type { FuelSheet } from '../../session/prepareFuel.ts';
 import type { PrepareModel } from '../../session/prepareModel.ts';
 import { distance, unitName } from '../format.ts';
 import { Cautions, Sources } from '../plan/fineprint.tsx';
-import { Steps } from '../plan/steps.tsx';
+import { BadPlan, Steps } from '../plan/steps.tsx';
 import { FuelForm } from './fuelForm.tsx';
 
 const rangeText = ({ gPerKg, grams }: MassRange): string =>
@@ -24,6 +24,7 @@ export const FuelScreen = ({ model, plan }: { model: PrepareModel; plan: PlanMod
         <h1>Fuel</h1>
         <p>What to carry and when to take it, so that water follows. Only what you have practised.</p>
       </header>
+      <BadPlan model={plan} />
       <div class="plan-sides">
         <section aria-label="How you fuel">
           <FuelForm model={model} error={sheet.error} />

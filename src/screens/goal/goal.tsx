@@ -5,7 +5,7 @@ import type { GoalSheet } from '../../session/prepareGoal.ts';
 import type { PrepareModel } from '../../session/prepareModel.ts';
 import { distance, pace, span, unitName } from '../format.ts';
 import { Cautions, Sources } from '../plan/fineprint.tsx';
-import { Steps } from '../plan/steps.tsx';
+import { BadPlan, Steps } from '../plan/steps.tsx';
 import { GoalForm } from './goalForm.tsx';
 import { RangeChart } from './rangeChart.tsx';
 
@@ -19,6 +19,7 @@ export const GoalScreen = ({ model, plan }: { model: PrepareModel; plan: PlanMod
         <h1>Goal</h1>
         <p>What have you run lately, and what does it say about this race? A range, not a promise.</p>
       </header>
+      <BadPlan model={plan} />
       <div class="plan-sides">
         <section aria-label="What you know">
           <GoalForm model={model} plan={plan} />

@@ -1,3 +1,4 @@
+import type { PlanModel } from '../../session/planModel.ts';
 import { PREPARE, type ScreenName } from '../route.ts';
 
 const NAMES: Readonly<Record<(typeof PREPARE)[number], string>> = {
@@ -20,3 +21,12 @@ export const Steps = ({ here }: { here: ScreenName }) => (
     ))}
   </nav>
 );
+
+/** A form that cannot be read takes no changes from elsewhere; said where somebody may try. */
+export const BadPlan = ({ model }: { model: PlanModel }) =>
+  model.reading.value.ok ? null : (
+    <p class="field-error" role="status">
+      The plan's form holds something that cannot be read, so nothing can be put into it from here.{' '}
+      <a href="#/plan">Mend it first.</a>
+    </p>
+  );
