@@ -170,7 +170,7 @@ export const linePoints = (line: CourseLine): LinePoint[] =>
   }));
 
 /** Index i of the leg (vertex i to i + 1) that holds a distance; the first or last leg beyond the ends. */
-export const legIndexAt = (line: CourseLine, distanceM: number): number => {
+const legIndexAt = (line: CourseLine, distanceM: number): number => {
   const along = line.alongM;
   let low = 0;
   let high = along.length - 1;

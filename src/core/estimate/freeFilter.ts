@@ -14,7 +14,7 @@ const NORTH = 1;
 const HEADING = 2;
 export const BASE = 3;
 const WAVER = 4;
-export const S = 5;
+const S = 5;
 const SPEED_SCALE = 6;
 const COURSE_SCALE = 7;
 const N = 8;
@@ -33,7 +33,7 @@ const FIRST_HEADING_SD_RAD = 0.6;
 const COURSE_SCALE_MEAN = 0.002;
 const COURSE_SCALE_SD = 0.004;
 /** Without Doppler speed the noise across the path still lengthens it a little. */
-export const PLACE_ONLY_SCALE_SD = 0.012;
+const PLACE_ONLY_SCALE_SD = 0.012;
 
 const at = (g: Gaussian, i: number): number => g.x[i] as number;
 

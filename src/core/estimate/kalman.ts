@@ -80,18 +80,6 @@ export const predict = (
   for (let i = 0; i < n; i++) P[i * n + i] = (P[i * n + i] as number) + (q[i] as number);
 };
 
-/** Variance of the innovation: h P hᵀ + r. */
-export const innovationVariance = (g: Gaussian, h: Float64Array, r: number): number => {
-  const n = g.x.length;
-  let s = r;
-  for (let i = 0; i < n; i++) {
-    const hi = h[i] as number;
-    if (hi === 0) continue;
-    for (let j = 0; j < n; j++) s += hi * (g.P[i * n + j] as number) * (h[j] as number);
-  }
-  return s;
-};
-
 /**
  * Posterior, in place: takes in one scalar measurement z = h x + noise of variance r.
  * @param innovation z minus what the prior expects

@@ -26,7 +26,7 @@ export interface Scale {
   readonly eastMPerDeg: number;
 }
 
-export const scaleAt = (latitudeDeg: number): Scale => {
+const scaleAt = (latitudeDeg: number): Scale => {
   const sinLat = Math.sin(latitudeDeg * RAD);
   const w2 = 1 - E2 * sinLat * sinLat;
   const w = Math.sqrt(w2);
@@ -37,7 +37,7 @@ export const scaleAt = (latitudeDeg: number): Scale => {
 };
 
 /** Difference of two longitudes in degrees, the short way round: in [-180, 180). */
-export const longitudeStepDeg = (fromDeg: number, toDeg: number): number => {
+const longitudeStepDeg = (fromDeg: number, toDeg: number): number => {
   const step = toDeg - fromDeg;
   return step >= -180 && step < 180 ? step : step - 360 * Math.floor((step + 180) / 360);
 };

@@ -10,8 +10,6 @@ export type DistanceUnit = 'km' | 'mile';
 /** Length of one unit in metres. */
 export const metresPer = (unit: DistanceUnit): number => (unit === 'km' ? M_PER_KM : M_PER_MILE);
 
-/** Pace in seconds per kilometre of a speed in metres a second; Infinity when standing. */
-export const paceSPerKmOf = (speedMps: number): number => (speedMps > 0 ? M_PER_KM / speedMps : Number.POSITIVE_INFINITY);
-
 /** Pace in seconds per kilometre, said in the given unit: seconds per kilometre or seconds per mile. */
-export const pacePer = (unit: DistanceUnit, paceSPerKm: number): number => (paceSPerKm * metresPer(unit)) / M_PER_KM;
+export const pacePer = (unit: DistanceUnit, paceSPerKm: number): number =>
+  (paceSPerKm * metresPer(unit)) / M_PER_KM;

@@ -6,7 +6,7 @@ type Place = readonly [eastM: number, northM: number];
 const AT_SEA = { latitudeDeg: 53.9, longitudeDeg: 5.4 };
 
 /** A line through corners, with a point every few metres, official distance as on the ground. */
-export const roadThrough = (corners: readonly Place[], everyM = 12): CourseLine => {
+const roadThrough = (corners: readonly Place[], everyM = 12): CourseLine => {
   const plane = planeAt(AT_SEA);
   const points: LinePoint[] = [];
   let lengthM = 0;
