@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, test } from 'vitest';
-import { type Opened, open, SIZES, voiceLoaded } from './support/open.ts';
+import { findings } from './support/axe.ts';
+import { type Opened, open, SIZES } from './support/open.ts';
 
 /** Three short legs, by the clock alone. */
 const SHORT = {
@@ -32,7 +33,6 @@ describe('a practice session on the page', () => {
   test('is counted in, done, kept, looked at, handed out and deleted', { timeout: 120_000 }, async () => {
     opened = await open('#/practice', { size: SIZES.phone });
     const { page, complaints } = opened;
-    await voiceLoaded(page).catch(() => {});
     await giveFile(page, 'Open a session', 'short.json', JSON.stringify(SHORT));
     await page.getByRole('heading', { name: 'Short and indoors' }).waitFor();
     await page.getByRole('button', { name: 'Switch on' }).click();
@@ -48,6 +48,7 @@ describe('a practice session on the page', () => {
       .first()
       .click();
     await page.getByText('Done in 0:22').waitFor();
+    expect(await findings(page)).toEqual([]);
     await expect.poll(() => page.locator('.behind tbody tr').count()).toBe(2);
     const [download] = await Promise.all([
       page.waitForEvent('download'),
@@ -90,6 +91,7 @@ describe('a practice session on the page', () => {
     await page.getByRole('button', { name: 'Switch on' }).click();
     await page.getByRole('button', { name: 'Start' }).click();
     await page.getByText('9:5').first().waitFor();
+    expect(await findings(page)).toEqual([]);
     await page.waitForTimeout(3000);
     await page.reload();
     await page.getByRole('heading', { name: 'easy' }).waitFor();
@@ -132,6 +134,7 @@ describe('a GPX track from anywhere', () => {
     await expect.poll(() => page.locator('.five-lines li').count()).toBe(5);
     await expect.poll(() => page.locator('canvas').count()).toBeGreaterThanOrEqual(2);
     expect(await page.locator('.behind').count()).toBeGreaterThanOrEqual(2);
+    expect(await findings(page)).toEqual([]);
     await page.locator('.said-calls summary').first().click();
     await page.getByText('Why:').first().waitFor();
     await page.getByRole('button', { name: 'Hear this call' }).first().click();

@@ -12,7 +12,8 @@ export const TableBehind = ({
 }) => (
   <details class="behind" open={open}>
     <summary>{title}</summary>
-    <div class="scroll">
+    {/* biome-ignore lint/a11y/noNoninteractiveTabindex: what scrolls must be reached by keys (axe: scrollable-region-focusable) */}
+    <section class="scroll" aria-label={title} tabIndex={0}>
       <table>
         <thead>
           <tr>
@@ -41,6 +42,6 @@ export const TableBehind = ({
           ))}
         </tbody>
       </table>
-    </div>
+    </section>
   </details>
 );
