@@ -32,7 +32,7 @@ import './screens/style/review.css';
 import './screens/style/share.css';
 import type { Bluetooth } from './sensors/bluetooth/link.ts';
 import { whenGeolocationAllowed } from './sensors/geolocation.ts';
-import { motionLeave } from './sensors/motion.ts';
+import { askForMotion, motionLeave, watchSteps } from './sensors/motion.ts';
 import { simulate } from './sensors/simulated.ts';
 import { TOWN } from './sensors/simulatedReceiver.ts';
 import { watchVisibility } from './sensors/visibility.ts';
@@ -154,6 +154,18 @@ const run = createRunModel({
   choices,
   buttons,
   click: createClick(),
+  listenToSteps: (onSteps) => {
+    let stop = (): void => {};
+    let ended = false;
+    void askForMotion(window).then((leave) => {
+      if (leave === 'given' && !ended)
+        stop = watchSteps({ target: window, nowMs: pageTime.nowMs, every: pageTime.every, onSteps });
+    });
+    return () => {
+      ended = true;
+      stop();
+    };
+  },
   // The file's name holds a hash of what is in it.
   build: import.meta.url,
   tell: (what) => {

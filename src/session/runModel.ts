@@ -72,6 +72,8 @@ export interface RunParts {
   readonly click: (kind: Click) => void;
   /** Names the build, so that no cache of another one is used. */
   readonly build: string;
+  /** Listens to the runner's steps, where the device lets it; returns what ends it. To be called in a touch. */
+  readonly listenToSteps?: (onSteps: (stepHz: number | null) => void) => () => void;
   /** Says something outside a run. */
   readonly tell: (what: NoticeName) => void;
 }
@@ -91,6 +93,7 @@ export const createRunModel = (parts: RunParts): RunModel => {
   let record: RunRecord | null = null;
   let stopSound = (): void => {};
   let stopButtons = (): void => {};
+  let stopSteps = (): void => {};
 
   const onKeeping = (next: Keeping): void => {
     const before = keeping.value;
@@ -102,6 +105,7 @@ export const createRunModel = (parts: RunParts): RunModel => {
   const end = (): void => {
     stopSound();
     stopButtons();
+    stopSteps();
     parts.buttons.give();
     record?.end();
     lock.release();
@@ -155,6 +159,11 @@ export const createRunModel = (parts: RunParts): RunModel => {
       ...(past === null ? {} : { refold: (cell) => refoldRun(past, parts.build, cell) }),
     });
     current.value = run;
+    const { sense } = run;
+    if (head.simulated !== true)
+      stopSteps =
+        parts.listenToSteps?.((stepHz) => sense({ type: 'motion', atMs: clock.nowMs(), stepHz })) ??
+        stopSteps;
     stopButtons = workButtons(parts.buttons, run);
     stopSound = watchSound(speaker.state, time, past !== null, run.notice);
   };
@@ -168,8 +177,11 @@ export const createRunModel = (parts: RunParts): RunModel => {
   const takeButtons = (): Promise<boolean> =>
     parts.buttons.take((press) => {
       parts.click(press === 'marker' ? 'press' : 'hold');
-      if (press === 'hush') current.value?.hush();
-      else current.value?.press(press);
+      const run = current.value;
+      if (press !== 'hush') run?.press(press);
+      // Who has a pacer in the plan asks about them on the way more often than for quiet.
+      else if (run?.cell.config.plan.pacer !== undefined) run.press('level');
+      else run?.hush();
     });
 
   const goOnWith = async (past: Unfinished): Promise<boolean> => {
