@@ -15,9 +15,21 @@ const PLAN = {
 };
 
 describe('others on the road', () => {
-  test('one press beside the pacer is answered, and the rival follows the checkpoint', async () => {
-    const { page, close } = await open('#/run', { plan: PLAN });
+  test('one press beside the pacer is answered, on the face or the headset, and the rival follows the checkpoint', async () => {
+    const { page, close } = await open('#/run', {
+      plan: PLAN,
+      before: (context) =>
+        context.addInitScript(() => {
+          const handlers = new Map<string, () => void>();
+          Object.assign(window, { handlers });
+          navigator.mediaSession.setActionHandler = (action, handler) => {
+            if (handler === null) handlers.delete(action);
+            else handlers.set(action, handler as () => void);
+          };
+        }),
+    });
     const runner = await roadRunner(page);
+    await page.getByLabel("Use the headset's buttons").check();
     await page.getByRole('button', { name: 'Switch on' }).click();
     await page.getByText('No position yet').waitFor();
     await runner.stand(3);
@@ -33,6 +45,14 @@ describe('others on the road', () => {
       );
     await expect.poll(said, { timeout: 15_000 }).toContain('too early to tell');
     await expect.poll(said, { timeout: 15_000 }).toContain('to your rival');
+    // Three presses of a headset's button, which arrive as 'previous', ask the same.
+    const before = (await said()).split('too early to tell').length;
+    await page.evaluate(() =>
+      (window as unknown as { handlers: Map<string, () => void> }).handlers.get('previoustrack')?.(),
+    );
+    await expect
+      .poll(async () => (await said()).split('too early to tell').length, { timeout: 20_000 })
+      .toBe(before + 1);
     await close();
   });
 });

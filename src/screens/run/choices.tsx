@@ -29,7 +29,7 @@ export const Choices = ({ choices }: { choices: RunModel['choices'] }) => (
     <Check
       value={choices.buttons}
       label="Use the headset's buttons"
-      note="One press marks a board, two ask, three hush. Your own music stops for it."
+      note="One press marks a board, two ask, three hush; with a pacer in the plan, three say level with them. Your own music stops for it."
     />
   </fieldset>
 );
