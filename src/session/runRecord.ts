@@ -35,7 +35,7 @@ export interface RecordParts {
 }
 
 /** At most this much of a run is lost when its page is killed. A relaxed write takes about 2 ms (web-platform-tests 18817). */
-const BATCH_MS = 2000;
+const BATCH_MS = 1000;
 /** A cache of the fold, so that a page that opens late in a race need not fold hours. */
 const SNAPSHOT_MS = 60_000;
 /** After these the log is forced to the medium, which costs a phone some tens of ms. */

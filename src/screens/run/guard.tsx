@@ -43,7 +43,7 @@ export const Guard = ({ onOpen }: Props) => {
       onPointerCancel={lift}
       onPointerLeave={lift}
     >
-      <span class="guard-text">Guarded. Hold one finger here to open.</span>
+      <span class="guard-text">Guarded: hold to open</span>
     </button>
   );
 };
