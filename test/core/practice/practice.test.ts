@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Call } from '../../../src/core/cues/call.ts';
 import { parseAnyPlan, practiceFile, readPracticePlan } from '../../../src/core/plan/parsePracticePlan.ts';
 import type { PracticePlan } from '../../../src/core/plan/practicePlan.ts';
+import { COUNTDOWN_MS } from '../../../src/core/practice/cues.ts';
 import { beginPractice, type Practice } from '../../../src/core/practice/practice.ts';
 import { progression } from '../../../src/core/practice/sessions/progression.ts';
 import { READY_MADE, readyMade } from '../../../src/core/practice/sessions/readyMade.ts';
@@ -12,6 +13,7 @@ import { demoPlan } from '../../../src/demo/race.ts';
 import { SESSION_STEADY, simulateSession } from '../../../src/sensors/simulatedPractice.ts';
 import { OPEN_SKY } from '../../../src/sensors/simulatedReceiver.ts';
 import { englishPack } from '../../../src/voice/packs/english.ts';
+import { COUNTDOWN_LEAD_S } from '../../../src/voice/tones/family.ts';
 import { voiceOf } from '../../../src/voice/utter.ts';
 
 const voice = voiceOf(englishPack);
@@ -102,6 +104,10 @@ describe('a session indoors, by time alone', () => {
     for (const [i, call] of calls.entries())
       if (i > 0) expect(call.startMs).toBeGreaterThanOrEqual(calls[i - 1]?.endMs ?? 0);
   });
+});
+
+test('the countdown is as long as its tone: its last note falls on the change', () => {
+  expect(COUNTDOWN_MS).toBe(1000 * COUNTDOWN_LEAD_S);
 });
 
 describe('presses', () => {
