@@ -14,7 +14,18 @@ export interface Install {
   readonly ask: () => Promise<void>;
   /** iPhones and iPads are asked by hand, and there an installed app has a storage of its own. */
   readonly byHand: boolean;
+  /** Installed on an iPhone whose screen goes dark all the same: iOS 16.4 to 18.3 grant a screen lock there and ignore it. */
+  readonly lockIsWeak: boolean;
 }
+
+/** WebKit bug 254545: from here on the lock holds in installed apps too. */
+const LOCK_HOLDS_FROM = 18.4;
+
+/** The version of iOS that a browser states; null on anything else. */
+export const iosVersion = (userAgent: string): number | null => {
+  const found = /(?:iPhone|iPad|iPod).* OS (\d+)_(\d+)/.exec(userAgent);
+  return found === null ? null : Number(`${found[1]}.${found[2]}`);
+};
 
 export const watchInstall = (win: Window = window): Install => {
   const canAsk = signal(false);
@@ -25,10 +36,11 @@ export const watchInstall = (win: Window = window): Install => {
     canAsk.value = true;
   });
   const { navigator } = win;
+  const installed =
+    win.matchMedia('(display-mode: standalone)').matches ||
+    (navigator as { standalone?: boolean }).standalone === true;
   return {
-    installed:
-      win.matchMedia('(display-mode: standalone)').matches ||
-      (navigator as { standalone?: boolean }).standalone === true,
+    installed,
     canAsk,
     ask: async () => {
       await held?.prompt();
@@ -36,6 +48,7 @@ export const watchInstall = (win: Window = window): Install => {
       canAsk.value = false;
     },
     byHand: 'standalone' in navigator,
+    lockIsWeak: installed && (iosVersion(navigator.userAgent) ?? Number.POSITIVE_INFINITY) < LOCK_HOLDS_FROM,
   };
 };
 

@@ -55,8 +55,15 @@ const position = ({ reception, bestM }: ReadyModel): Reading => {
   }
 };
 
-const screen = ({ lock }: ReadyModel): Reading => {
+const screen = ({ lock }: ReadyModel, lockIsWeak: boolean): Reading => {
   const name = 'Screen';
+  if (lock.value === 'held' && lockIsWeak)
+    return {
+      name,
+      grade: 'better',
+      text: 'This iOS lets an installed page go dark.',
+      help: 'Update to 18.4, or run in a tab of the browser, or set Auto-Lock to Never for the race.',
+    };
   if (lock.value === 'held') return { name, grade: 'good', text: 'Stays on.' };
   if (lock.value === 'video')
     return { name, grade: 'better', text: 'Kept on by a silent video.', help: 'It may pause your music.' };
@@ -155,13 +162,17 @@ const vibration = ({ vibrates }: ReadyModel): Reading =>
     ? { name: 'Vibration', grade: 'good', text: 'Beside the sound.' }
     : { name: 'Vibration', grade: 'better', text: 'Not on this device: the sound alone.' };
 
-/** @param offline what src/offline says */
+/**
+ * @param offline what src/offline says
+ * @param lockIsWeak a held screen lock is known not to hold on this system
+ */
 export const readingsOf = (
   model: ReadyModel,
   offline: 'absent' | 'fetching' | 'ready' | 'failed',
+  lockIsWeak: boolean,
 ): readonly Reading[] => [
   position(model),
-  screen(model),
+  screen(model, lockIsWeak),
   sound(model),
   delay(model),
   buttons(model),

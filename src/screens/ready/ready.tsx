@@ -9,6 +9,7 @@ export interface InstallSigns {
   readonly canAsk: ReadonlySignal<boolean>;
   readonly ask: () => Promise<void>;
   readonly byHand: boolean;
+  readonly lockIsWeak: boolean;
 }
 
 interface Props {
@@ -65,7 +66,7 @@ export const ReadyScreen = ({ model, offline, install }: Props) => {
         </div>
       </main>
     );
-  const readings = readingsOf(model, offline.value);
+  const readings = readingsOf(model, offline.value, install.lockIsWeak);
   const verdict = verdictOf(readings);
   return (
     <main class="run-before" data-sound={model.sound.value}>
