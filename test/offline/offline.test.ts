@@ -41,7 +41,9 @@ const rig = (part: { cached: readonly string[]; waiting?: boolean; fails?: boole
     offline,
     decoded,
     posted,
-    takeOver: () => changed.forEach((run) => run()),
+    takeOver: () => {
+      for (const run of changed) run();
+    },
     counts: () => ({ looked, reloads }),
   };
 };
