@@ -24,8 +24,12 @@ export interface Departure {
 /** One side's cumulative sum and what it is made of. */
 export interface Sum {
   readonly valueS: number;
-  /** Seconds since it left zero, and the mean departure from plan since, as a share of the pace; unclipped. */
+  /** Seconds since it left zero, and the departure from plan when it did, as a share of the pace. */
   readonly forS: number;
+  readonly first: number;
+  /** Drift won or lost since on this side, unclipped, seconds. */
+  readonly wonS: number;
+  /** Mean departure since, as a share of the pace, the estimate's lag made good. */
   readonly mean: number;
   /** The sum is past its limit. */
   readonly found: boolean;
@@ -69,7 +73,7 @@ const LAG_MOST_S = 15;
 const BACK = 1 / 3;
 const BACK_LIMITS = 2;
 
-const RESTING: Sum = { valueS: 0, forS: 0, mean: 0, found: false };
+const RESTING: Sum = { valueS: 0, forS: 0, first: 0, wonS: 0, mean: 0, found: false };
 
 export const beginDeparture: Departure = {
   told: 0,
@@ -120,10 +124,12 @@ const grow = (sum: Sum, away: number, beyond: number, limitS: number, lagS: numb
   const valueS = Math.min(sum.valueS + beyond * dtS, CAP * limitS);
   if (valueS <= 0) return RESTING;
   const forS = sum.forS + dtS;
-  const mean = sum.mean + ((away - sum.mean) * dtS) / forS;
-  const found =
-    beyond > 0 && forS >= LASTS_S && valueS + IN_ADVANCE * Math.min(LAG_MOST_S, lagS) * beyond > limitS;
-  return { valueS, forS, mean, found };
+  const first = sum.forS === 0 ? away : sum.first;
+  const wonS = sum.wonS + away * dtS;
+  // What an estimate y with a lag has not shown yet of the speed u behind it: ∫u = ∫y + lag (y now − y then).
+  const mean = (wonS + lagS * (away - first)) / forS;
+  const found = beyond > 0 && forS >= LASTS_S && valueS + IN_ADVANCE * lagS * beyond > limitS;
+  return { valueS, forS, first, wonS, mean, found };
 };
 
 /** Takes in a stretch of running on good evidence. */
@@ -132,8 +138,9 @@ export const follow = (departure: Departure, e: Evidence): Departure => {
   const waver = seeRate(departure.waver, e.rate, e.dtS);
   const worth = WORTH_S_PER_KM / e.paceSPerKm;
   const slack = SLACK * worth;
-  const { power, lagS } = noiseOf(departure.waver, e);
-  const limitS = (LIMIT * power) / (2 * slack);
+  const noise = noiseOf(departure.waver, e);
+  const lagS = Math.min(LAG_MOST_S, noise.lagS);
+  const limitS = (LIMIT * noise.power) / (2 * slack);
   const away = e.rate - 1;
   const most = CLIP * worth;
   const beyond = (side: number, welcome: number): number => {

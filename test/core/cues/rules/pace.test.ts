@@ -12,7 +12,7 @@ import { beginSignal } from '../../../../src/core/cues/rules/signal.ts';
 import { beginDeparture, type Departure, type Sum } from '../../../../src/core/drift/departure.ts';
 import { momentAt, plan, racePlanned } from '../moments.ts';
 
-const found: Sum = { valueS: 0.3, forS: 25, mean: 0.025, found: true };
+const found: Sum = { valueS: 0.3, forS: 25, first: 0.012, wonS: 0.5, mean: 0.025, found: true };
 const quick: Departure = { ...beginDeparture, quick: found };
 const slow: Departure = { ...beginDeparture, slow: found };
 const at = (distanceM: number, departure: Departure, change: object = {}): Moment => ({
