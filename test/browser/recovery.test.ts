@@ -10,17 +10,18 @@ import { type Started, tapSound } from './support/tap.ts';
 const KILLS = 30;
 const SPEED_MPS = 5;
 /** A life between two kills lasts this long at least and at most, drawn evenly. */
-const LIFE_S = [0.3, 2.9] as const;
-/** Long enough for thirty deaths on a busy machine, and for an end after them. */
-const DISTANCE_M = 850;
+const LIFE_S = [0.3, 2.4] as const;
+const DISTANCE_M = 450;
+/** Here the runner waits for the last death, should the machine be slow, so that the end comes after all of them. */
+const WAIT_M = DISTANCE_M - 110;
 const PLAN = {
   version: 1,
   kind: 'race',
   name: 'Breakwater mile',
   distanceM: DISTANCE_M,
-  goalS: 176,
+  goalS: 94,
   pacing: 'pace',
-  checkpointsM: [50, 100, 150, 200, 250, 300, 350, 400, 450, 500, 550, 600, 650, 700, 750, 800],
+  checkpointsM: [100, 200, 300, 400],
 };
 
 /** xorshift32: the same moments in every run of the tests. */
@@ -95,7 +96,11 @@ describe('a race whose browser is killed thirty times', () => {
 
   beforeAll(async () => {
     let startedMs = 0;
-    const placeM = (): number => (SPEED_MPS * (Date.now() - startedMs)) / 1000;
+    let released: { readonly atMs: number; readonly fromM: number } | null = null;
+    const onTheWayM = (): number => Math.min(WAIT_M, (SPEED_MPS * (Date.now() - startedMs)) / 1000);
+    const placeM = (): number =>
+      released === null ? onTheWayM() : released.fromM + (SPEED_MPS * (Date.now() - released.atMs)) / 1000;
+    const speedMps = (): number => (released === null && onTheWayM() >= WAIT_M ? 0 : SPEED_MPS);
     for (let k = 0; k <= KILLS; k++) {
       own = await launchOwn(path);
       let bornMs = Date.now();
@@ -119,14 +124,15 @@ describe('a race whose browser is killed thirty times', () => {
         batches = await storedBatches(page);
       }
       if (k === KILLS) {
+        released = { atMs: Date.now(), fromM: onTheWayM() };
+        trueFinishS = (released.atMs - startedMs) / 1000 + (DISTANCE_M - released.fromM) / SPEED_MPS;
         await runner.follow(placeM, () => placeM() > DISTANCE_M + 25, SPEED_MPS);
         await page.getByRole('heading', { name: 'Finished' }).waitFor({ timeout: 20_000 });
         finishShown = (await page.locator('.figures .figure').first().textContent()) ?? '';
-        trueFinishS = DISTANCE_M / SPEED_MPS;
         batches = await storedBatches(page);
       } else {
         const untilMs = Date.now() + 1000 * (LIFE_S[0] + (LIFE_S[1] - LIFE_S[0]) * draw());
-        await runner.follow(placeM, () => Date.now() >= untilMs, SPEED_MPS);
+        await runner.follow(placeM, () => Date.now() >= untilMs, speedMps);
         const killedMs = Date.now();
         await own.kill();
         own = null;
@@ -173,8 +179,8 @@ describe('a race whose browser is killed thirty times', () => {
   });
 
   test('finishes with the right time', () => {
-    expect(finishShown).toMatch(/^2:[45]\d$/);
+    expect(finishShown).toMatch(/^\d:\d\d$/);
     const [m = 0, s = 0] = finishShown.split(':').map(Number);
-    expect(Math.abs(60 * m + s - trueFinishS)).toBeLessThan(3);
+    expect(Math.abs(60 * m + s - trueFinishS)).toBeLessThan(4);
   });
 });

@@ -153,7 +153,7 @@ describe('where the browser gives no position', () => {
 
 describe('the day, practised at home', () => {
   test('goes through the very same screens with a simulated runner, and leaves no run behind', async () => {
-    const opened = await open('#/run', { plan: PLAN });
+    const opened = await open('#/run', { plan: { ...PLAN, distanceM: 90, goalS: 20, checkpointsM: [60] } });
     const { page } = opened;
     await page.getByRole('button', { name: 'Practise the day at home' }).click();
     await page.getByText('A simulated runner waits for your start').waitFor();

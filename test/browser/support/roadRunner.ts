@@ -13,7 +13,11 @@ export interface RoadRunner {
   readonly stand: (seconds: number) => Promise<void>;
   /** Runs until a place is reached, a fix a second of real time. */
   /** Is where `placeM` says, a fix a second, until `done`. */
-  readonly follow: (placeM: () => number, done: () => boolean, speedMps: number) => Promise<void>;
+  readonly follow: (
+    placeM: () => number,
+    done: () => boolean,
+    speedMps: number | (() => number),
+  ) => Promise<void>;
   readonly runTo: (atM: number, speedMps: number) => Promise<void>;
 }
 
@@ -47,7 +51,7 @@ export const roadRunner = async (page: Page): Promise<RoadRunner> => {
     follow: async (placeM, done, speedMps) => {
       while (!done()) {
         atM = placeM();
-        await tell(speedMps);
+        await tell(typeof speedMps === 'number' ? speedMps : speedMps());
         for (let i = 0; i < 10 && !done(); i++) await sleep(100);
       }
     },
