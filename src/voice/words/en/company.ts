@@ -34,13 +34,19 @@ export const companyWords = (saying: CompanySaying, form: Form): readonly Senten
         : [
             ['pacer', ...timeClips(saying.ownS)],
             ...(saying.gunS === null ? [] : [['by the gun', ...timeClips(saying.gunS)]]),
-            ['against the flag', ...driftClips(saying.flag)],
+            saying.flag.side === 'even'
+              ? ['on their flag']
+              : ['against the flag', ...driftClips(saying.flag)],
             [ADVICE[saying.advice]],
           ];
     case 'noPacer':
       return [['no pacer in the plan']];
     case 'rival':
-      return [['to your rival', ...driftClips(saying.ahead)]];
+      return [
+        saying.ahead.side === 'even'
+          ? ['level with your rival']
+          : ['to your rival', ...driftClips(saying.ahead)],
+      ];
     case 'reminder':
       return [[REMINDER[saying.what]]];
   }
