@@ -131,6 +131,8 @@ export const createReadyModel = (parts: ReadyParts): ReadyModel => {
       if (taken) pressed.value ??= 0;
     },
     play: () => {
+      // Played again, it begins again.
+      speaker.hush();
       const atMs = time.nowMs() + SOON_MS;
       heard.value = speaker.say(parts.sample(), atMs, atMs + LATEST_MS) === 'scheduled' ? 'playing' : 'no';
     },
