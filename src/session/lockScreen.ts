@@ -22,7 +22,7 @@ export const lockScreenText = (run: LiveRun, view: RunView): { title: string; li
       ? 'No reading'
       : Math.abs(drift.aheadS) < EVEN_S
         ? 'On plan'
-        : `${whole} s ${drift.aheadS > 0 ? 'up' : 'down'}`;
+        : `${whole} s ${drift.aheadS > 0 ? 'ahead' : 'behind'}`;
   const next = nextThing(plan, view.progress.distanceM);
   return { title, line: next === null ? '' : `${next.name} in ${away(next.inM, plan.unit)}` };
 };

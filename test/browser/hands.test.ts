@@ -179,7 +179,7 @@ describe('the buttons of a headset', () => {
       page.evaluate(() => [navigator.mediaSession.metadata?.title, navigator.mediaSession.metadata?.artist]);
     await expect
       .poll(shown, { timeout: 8000 })
-      .toEqual([expect.stringMatching(/^(On plan|\d+ s (up|down))$/), 'checkpoint in 1.0 km']);
+      .toEqual([expect.stringMatching(/^(On plan|\d+ s (ahead|behind))$/), 'checkpoint in 1.0 km']);
     expect(await page.evaluate(() => navigator.mediaSession.playbackState)).toBe('playing');
     await press('nexttrack');
     await page.waitForTimeout(4500);

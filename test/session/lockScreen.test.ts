@@ -43,8 +43,8 @@ describe('the lock screen', () => {
     );
 
   test.each([
-    [3.2, '3 s up'],
-    [-12, '12 s down'],
+    [3.2, '3 s ahead'],
+    [-12, '12 s behind'],
     [0.2, 'On plan'],
     [null, 'No reading'],
   ])('shows a drift of %s s as "%s"', (aheadS, title) => {

@@ -58,10 +58,10 @@ export const DriftChart = ({ samples, distanceM, unit, callsM }: Props) => {
         </text>
         <path class="surface" d={`M${MARGIN.left} ${waterY}h${inner.width}`} />
         <text class="side tick-up" x={width - MARGIN.right - 6} y={MARGIN.top + 18} text-anchor="end">
-          up
+          ahead
         </text>
         <text class="side tick-down" x={width - MARGIN.right - 6} y={bedY - 12} text-anchor="end">
-          down
+          behind
         </text>
         <path class="band" d={bandPath(samples, scale)} />
         <path class="curve" d={linePath(samples, scale)} />
@@ -77,4 +77,4 @@ export const DriftChart = ({ samples, distanceM, unit, callsM }: Props) => {
 const spoken = (last: DriftSample | undefined, unit: DistanceUnit): string =>
   last === undefined
     ? 'Nothing to draw yet'
-    : `At ${distance(last.distanceM, unit, 1)} ${unitName(unit)}: ${Math.round(Math.abs(last.aheadS))} seconds ${last.aheadS >= 0 ? 'up' : 'down'}`;
+    : `At ${distance(last.distanceM, unit, 1)} ${unitName(unit)}: ${Math.round(Math.abs(last.aheadS))} seconds ${last.aheadS >= 0 ? 'ahead' : 'behind'}`;

@@ -1,7 +1,7 @@
 import type { Drift } from '../../core/drift/drift.ts';
 import { sounded } from '../format.ts';
 
-const WORDS = { up: 'up', down: 'down', even: 'on plan', none: 'no reading' } as const;
+const WORDS = { up: 'ahead', down: 'behind', even: 'on plan', none: 'no reading' } as const;
 
 /**
  * Drift as a sounding: the figure stands above the water line when ahead, below when behind, with a float or a lead on

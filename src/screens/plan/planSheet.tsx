@@ -11,7 +11,7 @@ const rowName = (row: PlanRow, unit: DistanceUnit): string => {
 const gapText = (gapS: number): string => {
   const whole = Math.round(Math.abs(gapS));
   if (whole === 0) return 'level';
-  return `${span(whole)} ${gapS > 0 ? 'up' : 'down'}`;
+  return `${span(whole)} ${gapS > 0 ? 'ahead' : 'behind'}`;
 };
 
 /** The plan as a table: what the clock should show where, for either goal, and the gap to the rival. */

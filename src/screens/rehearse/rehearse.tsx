@@ -17,8 +17,8 @@ export const RehearseScreen = ({ model, sound }: { model: RehearseModel; sound: 
       <header class="lead-in">
         <h1>Rehearse</h1>
         <p>
-          Soundline is a voice in your ear while you race. It tells you how many seconds you are up or down on
-          your plan, at the moment it matters. Hear a whole race before you run it.
+          Soundline is a voice in your ear while you race. It tells you how many seconds you are ahead of or
+          behind your plan, at the moment it matters. Hear a whole race before you run it.
         </p>
       </header>
       <section class="helm" aria-label="Rehearsal">
@@ -51,13 +51,13 @@ const Ahead = ({ model }: { model: RehearseModel }) => {
         <li>
           <Waterline aheadS={4} />
           <p>
-            <em>Four up.</em> Four seconds in hand: above the water line.
+            <em>Ahead by four.</em> Four seconds in hand: above the water line.
           </p>
         </li>
         <li>
           <Waterline aheadS={-4} />
           <p>
-            <em>Four down.</em> Four seconds owed: below it.
+            <em>Behind by four.</em> Four seconds owed: below it.
           </p>
         </li>
       </ul>

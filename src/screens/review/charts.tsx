@@ -30,7 +30,7 @@ export const signed = (s: number): string => {
 const xsOf = ({ plan, digest }: RaceShown): readonly number[] =>
   digest.samples.map((s) => s.distanceM / metresPer(plan.unit));
 
-/** Seconds up or down over the way, with the band that holds the truth nineteen times in twenty; calls as rings. */
+/** Seconds ahead or behind over the way, with the band that holds the truth nineteen times in twenty; calls as rings. */
 export const DriftOver = (shown: RaceShown) => {
   const { plan, digest, review } = shown;
   const made = useMemo(() => {
@@ -57,7 +57,7 @@ export const DriftOver = (shown: RaceShown) => {
           stroke: DIM,
           width: 0.5,
         },
-        { label: 'seconds up (+) or down (−)', values: samples.map((s) => s.aheadS), stroke: PAPER },
+        { label: 'seconds ahead (+) or behind (−)', values: samples.map((s) => s.aheadS), stroke: PAPER },
         { label: 'a call sounded', values: near, stroke: UP, points: true },
         { label: 'on plan', values: samples.map(() => 0), stroke: DOWN, width: 1.5, dash: [7, 5] },
       ],
@@ -70,7 +70,7 @@ export const DriftOver = (shown: RaceShown) => {
       <TableBehind
         title="Splits against plan, as a table"
         open
-        head={[unit, 'time', 'split', 'planned', 'up or down, s']}
+        head={[unit, 'time', 'split', 'planned', 'ahead or behind, s']}
         rows={review.splits.map((s) => [
           distance(s.atM, plan.unit, s.atM === plan.distanceM ? 2 : 0),
           span(s.timeS),
@@ -168,7 +168,7 @@ export const HeightOver = ({ plan, run }: RaceShown) => {
 export const Projections = ({ plan, digest, review }: RaceShown) => (
   <TableBehind
     title="Projected finish at each checkpoint"
-    head={[unitName(plan.unit), 'time', 'up or down, s', 'projected', 'give or take', 'it was']}
+    head={[unitName(plan.unit), 'time', 'ahead or behind, s', 'projected', 'give or take', 'it was']}
     rows={review.projected.map((p) => [
       distance(p.atM, plan.unit, 1),
       span(p.timeS),

@@ -68,7 +68,15 @@ export const PracticeReview = ({ digest, unit }: { digest: PracticeDigest; unit:
     <TableBehind
       title="Legs"
       open
-      head={['leg', 'time', unitName(unit), `pace /${unitName(unit)}`, 'asked', 'up or down, s', 'heart']}
+      head={[
+        'leg',
+        'time',
+        unitName(unit),
+        `pace /${unitName(unit)}`,
+        'asked',
+        'ahead or behind, s',
+        'heart',
+      ]}
       rows={digest.legs.map((l, i) => [
         `${i + 1}. ${legName(l)}`,
         span(l.timeS),
