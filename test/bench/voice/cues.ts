@@ -1,12 +1,14 @@
 import type { Ahead, Pace, Saying } from '../../../src/core/cues/saying.ts';
 import { ITEMS, OFFERS } from '../../../src/core/plan/supplies.ts';
-import type { DistanceUnit } from '../../../src/core/units/units.ts';
+import { type DistanceUnit, metresPer } from '../../../src/core/units/units.ts';
 import { normal, pick, whole } from './random.ts';
 
 type Random = () => number;
 
 /** How often each kind is drawn, roughly as a race with boards, checkpoints and a wavering pace speaks. */
-const KINDS: readonly (readonly [Saying['kind'], number])[] = [
+type Kind = (typeof KINDS)[number][0];
+
+const KINDS = [
   ['marker', 26],
   ['checkpoint', 22],
   ['ease', 12],
@@ -20,10 +22,10 @@ const KINDS: readonly (readonly [Saying['kind'], number])[] = [
   ['push', 2],
   ['start', 1],
   ['finish', 2],
-];
+] as const;
 
-const kindOf = (random: Random): Saying['kind'] => {
-  const bag = KINDS.flatMap(([kind, weight]) => Array<Saying['kind']>(weight).fill(kind));
+const kindOf = (random: Random): Kind => {
+  const bag = KINDS.flatMap(([kind, weight]) => Array<Kind>(weight).fill(kind));
   return pick(random, bag);
 };
 
@@ -40,6 +42,9 @@ const pace = (random: Random, unit: DistanceUnit): Pace => ({
   sPerUnit: unit === 'km' ? whole(random, 180, 420) : whole(random, 290, 680),
 });
 
+const timeFor = (random: Random, units: number, unit: DistanceUnit): number =>
+  Math.round(units * pace(random, unit).sPerUnit);
+
 /** One call at random, every number over the range that runners from 3 to 7 min/km meet. */
 export const cueAt = (random: Random): Saying => {
   const unit: DistanceUnit = random() < 0.7 ? 'km' : 'mile';
@@ -55,23 +60,24 @@ export const cueAt = (random: Random): Saying => {
         ahead: ahead(random),
       };
     case 'checkpoint': {
+      const units = whole(random, 1, 42);
       const place =
-        random() < 0.15
-          ? ({ name: 'halfway' } as const)
-          : ({ tenths: 10 * whole(random, 1, 42), unit } as const);
-      return { kind, place, timeS: whole(random, 200, 4 * 3600), ahead: ahead(random) };
+        random() < 0.15 ? ({ name: 'halfway' } as const) : ({ tenths: 10 * units, unit } as const);
+      return { kind, place, timeS: timeFor(random, units, unit), ahead: ahead(random) };
     }
     case 'ease':
     case 'quicken':
       return { kind, byS: whole(random, 2, 30), unit, ahead: ahead(random) };
-    case 'answer':
+    case 'answer': {
+      const tenths = whole(random, 3, 420);
       return {
         kind,
-        distanceM: whole(random, 300, 42195),
+        distanceM: (tenths * metresPer(unit)) / 10,
         unit,
         ahead: ahead(random),
-        finishS: random() < 0.7 ? whole(random, 1200, 4 * 3600) : null,
+        finishS: random() < 0.7 ? timeFor(random, tenths / 10 + whole(random, 1, 20), unit) : null,
       };
+    }
     case 'station':
       return { kind, offers: OFFERS.filter((offer) => offer === 'water' || random() < 0.3), inM };
     case 'fuel':

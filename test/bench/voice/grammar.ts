@@ -1,5 +1,5 @@
-import type { Words } from '../../../src/voice/words/words.ts';
-import { everySpoken } from '../../../src/voicepack/walk.ts';
+import type { Sentence, Words } from '../../../src/voice/words/words.ts';
+import { everyExpected } from './expected.ts';
 
 /** The words of a text as the recogniser writes them: small letters, hyphens and stops gone. */
 export const plainWords = (text: string): readonly string[] =>
@@ -46,25 +46,42 @@ const addTo = (tree: Tree, words: readonly string[]): void => {
   at.ends = true;
 };
 
-/** What each sentence of each shape of call (kind, form, number of sentences) can be. */
+/** A clip that begins a part of a sentence of its own: after it anything may follow, whatever stood before. */
+const JOINTS: ReadonlySet<string> = new Set(['in', 'until']);
+
+/** Sentences, cut once more before each joint. */
+const partsOf = (sentences: readonly Sentence[]): readonly (readonly string[])[] =>
+  sentences.flatMap((clips) => {
+    const parts: string[][] = [[]];
+    for (const clip of clips) {
+      if (JOINTS.has(clip) && (parts.at(-1)?.length ?? 0) > 0) parts.push([]);
+      parts.at(-1)?.push(clip);
+    }
+    return parts;
+  });
+
+/** What each part of each shape of call (kind, form, number of parts) can be. */
 const shapesOf = (words: Words): readonly (readonly Tree[])[] => {
   const shapes = new Map<string, readonly Tree[]>();
-  for (const { saying, form, sentences } of everySpoken(words)) {
-    const shape = `${saying.kind} ${'what' in saying ? saying.what : ''} ${form} ${sentences.length}`;
-    const slots = shapes.get(shape) ?? sentences.map(newTree);
-    shapes.set(shape, slots);
-    sentences.forEach((clips, i) => {
-      const slot = slots[i];
-      if (slot) addTo(slot, plainWords(clips.join(' ')));
-    });
+  for (const saying of everyExpected()) {
+    for (const form of ['long', 'short'] as const) {
+      const parts = partsOf(words.say(saying, form));
+      const shape = `${saying.kind} ${'what' in saying ? saying.what : ''} ${form} ${parts.length}`;
+      const slots = shapes.get(shape) ?? parts.map(newTree);
+      shapes.set(shape, slots);
+      for (const [i, clips] of parts.entries()) {
+        const slot = slots[i];
+        if (slot) addTo(slot, plainWords(clips.join(' ')));
+      }
+    }
   }
   return [...shapes.values()];
 };
 
 /**
- * Everything that can be said, as a finite-state grammar in the recogniser's own format: a call of one shape is any of
- * its first sentences, then any of its second … All words that may follow are equally likely. (The same as JSGF, but
- * without the empty steps that make the recogniser twenty times slower.)
+ * Everything that a runner may hear, as a finite-state grammar in the recogniser's own format: a call of one shape is any
+ * of its first parts, then any of its second … All shapes are equally likely, and within one all words that may follow.
+ * (The same as JSGF, but without the empty steps that make the recogniser twenty times slower.)
  */
 export const grammarOf = (words: Words): string => {
   const make = stateMaker();
@@ -74,20 +91,24 @@ export const grammarOf = (words: Words): string => {
     return tree.ends ? make(then.ends, [...own, ...then.arcs]) : make(false, own);
   };
   const roots = shapesOf(words).map((slots) => slots.reduceRight((then, slot) => follow(slot, then), end));
-  const start = make(
-    false,
-    roots.flatMap((root) => root.arcs),
+  const starts = roots.flatMap((root) =>
+    root.arcs.map(([word, next]) => ({ word, next, chance: 1 / (roots.length * root.arcs.length) })),
   );
-  const reached = new Set<State>([start]);
+  const reached = new Set<State>(starts.map(({ next }) => next));
   for (const state of reached) for (const [, next] of state.arcs) reached.add(next);
-  const numbers = new Map([...reached].map((state, i) => [state, i] as const));
-  const last = numbers.size;
-  const lines = [...reached].flatMap((state) => [
-    ...state.arcs.map(
-      ([word, next]) =>
-        `TRANSITION ${numbers.get(state)} ${numbers.get(next)} ${(1 / state.arcs.length).toFixed(6)} ${word}`,
-    ),
-    ...(state.ends ? [`TRANSITION ${numbers.get(state)} ${last} 1.0`] : []),
-  ]);
+  const numbers = new Map([...reached].map((state, i) => [state, i + 1] as const));
+  const last = numbers.size + 1;
+  const arc = (from: number, to: number, chance: number, word: string): string =>
+    `TRANSITION ${from} ${to} ${chance.toFixed(6)} ${word}`;
+  const lines = [
+    ...starts.map(({ word, next, chance }) => arc(0, numbers.get(next) ?? last, chance, word)),
+    ...[...numbers].flatMap(([state, number]) => {
+      const chance = 1 / (state.arcs.length + (state.ends ? 1 : 0));
+      return [
+        ...state.arcs.map(([word, next]) => arc(number, numbers.get(next) ?? last, chance, word)),
+        ...(state.ends ? [arc(number, last, chance, '')] : []),
+      ];
+    }),
+  ];
   return `FSG_BEGIN calls\nNUM_STATES ${last + 1}\nSTART_STATE 0\nFINAL_STATE ${last}\n${lines.join('\n')}\nFSG_END\n`;
 };

@@ -9,12 +9,15 @@ import { noticeLong, noticeShort } from './notice.ts';
 import { paceClips, perUnit } from './paces.ts';
 import { distanceClips, inMetresClips, placeClips, tenthsClips } from './places.ts';
 import { practiceWords } from './practice.ts';
-import { secondsClips, timeClips } from './times.ts';
+import { countClips, timeClips } from './times.ts';
 
-/** 'ease by' 'six seconds' 'a K'. */
+/** What to do: plainer than 'ease' and 'quicken', and wrong less often (9 against 12 in 100 at +5 dB). */
+const VERB = { ease: 'slow down by', quicken: 'speed up by' } as const;
+
+/** 'slow down by' 'six' 'per K'. */
 const change = (verb: 'ease' | 'quicken', byS: number, unit: DistanceUnit): Sentence => [
-  `${verb} by`,
-  ...secondsClips(byS),
+  VERB[verb],
+  ...countClips(byS),
   perUnit(unit),
 ];
 
@@ -65,7 +68,7 @@ const long = (saying: Saying): readonly Sentence[] => {
       ];
     case 'answer':
       return [
-        ['now at', ...distanceClips(saying.distanceM, saying.unit)],
+        ['position', ...distanceClips(saying.distanceM, saying.unit)],
         ...(saying.ahead ? [driftClips(saying.ahead)] : []),
         ...(saying.finishS === null ? [] : [['heading for', ...timeClips(saying.finishS)]]),
       ];
@@ -125,7 +128,7 @@ const short = (saying: Saying): readonly Sentence[] => {
     case 'answer':
       return saying.ahead
         ? [driftClips(saying.ahead)]
-        : [['now at', ...distanceClips(saying.distanceM, saying.unit)]];
+        : [['position', ...distanceClips(saying.distanceM, saying.unit)]];
     case 'finish':
       return [['finished in', ...timeClips(saying.timeS)]];
     case 'notice':

@@ -2,11 +2,8 @@ import type { Place } from '../../../core/cues/saying.ts';
 import { type DistanceUnit, metresPer } from '../../../core/units/units.ts';
 import { countedClips, numberClips, numberWords } from './numbers.ts';
 
-/** What is said most is whole; one pack holds no more. */
-const isWholeKm = (km: number): boolean => km <= 10 || (km <= 40 && km % 5 === 0);
-
 const unitsClips = (n: number, unit: DistanceUnit): readonly string[] =>
-  unit === 'km' ? countedClips(n, 'K', 'K', isWholeKm) : countedClips(n, 'mile', 'miles', () => false);
+  unit === 'km' ? countedClips(n, 'K', 'K') : countedClips(n, 'mile', 'miles');
 
 /** Tenths of a unit: 'five K', or 'twenty-one' 'point one' 'K'. */
 export const tenthsClips = (tenths: number, unit: DistanceUnit): readonly string[] => {
