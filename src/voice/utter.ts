@@ -13,7 +13,7 @@ const STOP_S = 0.24;
 const AFTER_TONE_S = 0.12;
 
 /** The tone that opens a call, where its kind has one. */
-export const toneOf = (saying: Saying): Tone | null => {
+const toneOf = (saying: Saying): Tone | null => {
   switch (saying.kind) {
     case 'leg':
     case 'done':

