@@ -9,8 +9,7 @@ export interface AudioClock {
  * Seconds between a sample's context time and the ear, as far as the browser knows: `outputLatency` counts the device
  * (Bluetooth included where the system tells), `baseLatency` only the browser's own buffer.
  */
-export const outputLatencyS = (context: AudioContext): number =>
-  context.outputLatency || context.baseLatency || 0;
+const outputLatencyS = (context: AudioContext): number => context.outputLatency || context.baseLatency || 0;
 
 export const audioClockOf = (context: AudioContext, nowMs: () => number): AudioClock => ({
   nowS: () => context.currentTime,

@@ -23,7 +23,6 @@ interface TapWindow {
   tap: {
     started: Started[];
     blocks: Block[];
-    samples: Float32Array[];
     rate: number;
     /** Every context that something was connected to the loudspeaker of, oldest first. */
     contexts: BaseAudioContext[];
@@ -32,7 +31,7 @@ interface TapWindow {
 
 /** Runs in the page, before its scripts: listens at the loudspeaker, whoever connects to it. */
 const install = (): void => {
-  const tap: TapWindow['tap'] = { started: [], blocks: [], samples: [], rate: 0, contexts: [] };
+  const tap: TapWindow['tap'] = { started: [], blocks: [], rate: 0, contexts: [] };
   (window as unknown as TapWindow).tap = tap;
   const connect = AudioNode.prototype.connect as (
     this: AudioNode,
@@ -55,7 +54,6 @@ const install = (): void => {
       // playbackTime is when the output block would sound: one block after the input block began.
       const atS = event.playbackTime - samples.length / context.sampleRate;
       tap.blocks.push({ atS, rms: Math.sqrt(squares / samples.length) });
-      tap.samples.push(samples);
     };
     connect.call(processor, context.destination);
     taps.set(context, processor);
@@ -125,21 +123,3 @@ export const freezeSound = (page: Page): Promise<void> =>
     const { currentTime } = context;
     Object.defineProperty(context, 'currentTime', { get: () => currentTime });
   });
-
-/** What went to the loudspeaker, as 16-bit samples. */
-export const recording = async (page: Page): Promise<{ rateHz: number; samples: Int16Array }> => {
-  const { rateHz, text } = await page.evaluate(() => {
-    const { tap } = window as unknown as TapWindow;
-    let text = '';
-    for (const block of tap.samples) {
-      for (const value of block) {
-        const v = Math.max(-32768, Math.min(32767, Math.round(value * 32767))) & 0xffff;
-        text += String.fromCharCode(v & 0xff, v >> 8);
-      }
-    }
-    return { rateHz: tap.rate, text: btoa(text) };
-  });
-  const bytes = Buffer.from(text, 'base64');
-  const samples = Int16Array.from({ length: bytes.length / 2 }, (_, i) => bytes.readInt16LE(2 * i));
-  return { rateHz, samples };
-};
