@@ -1,5 +1,4 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import NoSleep from 'nosleep.js';
 
 /** Whether the screen is kept on, as far as it can be known. `video`: by the fallback, which only seems to work. */
 export type ScreenLockState = 'off' | 'held' | 'video' | 'refused';
@@ -23,8 +22,17 @@ interface VideoLock {
   readonly disable: () => void;
 }
 
-/** nosleep.js's video, made only where it is needed. */
-export const noSleepVideo = (): VideoLock => new NoSleep();
+/**
+ * nosleep.js's video, fetched (from the precache) and made only where there is no native lock: few browsers need it, and
+ * it is a good part of a first load.
+ */
+export const noSleepVideo = (): VideoLock => {
+  const made = import('nosleep.js').then(({ default: NoSleep }) => new NoSleep());
+  return {
+    enable: async () => (await made).enable(),
+    disable: () => void made.then((video) => video.disable()),
+  };
+};
 
 /** @param native navigator.wakeLock; undefined in browsers without it, which then get the video */
 export const createScreenLock = (native: NativeLock | undefined, makeVideo: () => VideoLock): ScreenLock => {
