@@ -10,6 +10,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: 'unit',
+          setupFiles: ['test/support/chance.ts'],
           include: ['test/**/*.test.{ts,tsx}'],
           exclude: ['test/browser/**'],
           // A whole race takes a second alone, and ten when the machine has other work.
