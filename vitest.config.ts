@@ -25,6 +25,8 @@ export default defineConfig({
           globalSetup: ['test/browser/globalSetup.ts'],
           // One page at a time: the tests watch a real audio clock.
           fileParallelism: false,
+          // Real time on a machine that may be busy: a touch or a sound can come late once, not three times running.
+          retry: 2,
           testTimeout: 60_000,
           hookTimeout: 60_000,
         },

@@ -106,10 +106,10 @@ describe.each(each)('on a %s', (name, size) => {
     await page.locator('.hold-button').click();
     await page.waitForTimeout(300);
     expect(await page.locator('.face').count()).toBe(1);
-    await page.locator('.hold-button').click({ delay: 1700 });
+    await page.locator('.hold-button').click({ delay: 2000 });
     await page.waitForTimeout(300);
     expect(await page.locator('.face').count()).toBe(1);
-    await page.getByRole('button', { name: 'Hold again: end the run' }).click({ delay: 1700 });
+    await page.getByRole('button', { name: 'Hold again: end the run' }).click({ delay: 2000 });
     await page.getByRole('heading', { name: 'Stopped' }).waitFor();
     expect(await sidewaysPx(page)).toBe(0);
     expect(complaints).toEqual([]);
