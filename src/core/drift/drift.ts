@@ -1,9 +1,9 @@
 import type { Progress } from '../estimate/progress.ts';
 import type { RacePlan } from '../plan/racePlan.ts';
 import type { Schedule } from '../plan/schedule.ts';
+import { normalBelow } from '../units/normal.ts';
 import { M_PER_KM } from '../units/units.ts';
 import type { Keeping } from './keeping.ts';
-import { normalBelow } from './normal.ts';
 import { projectionSdS } from './projection.ts';
 
 /** Estimate against schedule, at one instant. Ahead is positive, behind negative. */

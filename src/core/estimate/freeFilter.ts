@@ -7,7 +7,8 @@ import * as runner from './runner.ts';
  * The filter without a line: displacement along the runner's own heading, never a sum of noisy steps. What it keeps:
  * where the receiver sees the runner (east, north), the heading, the speed kept up and its waver, the distance run so
  * far, the Doppler speed's relative error, and by how much a metre run is less than a metre of the official course.
- * Noise across the heading turns the heading; only what lies along it is distance, so noise does not add up.
+ * Noise across the heading turns the heading; only what lies along it is distance, so noise does not add up. Where the
+ * receiver gives a speed the tracker lets that alone count the way, and uses no places.
  */
 const EAST = 0;
 const NORTH = 1;

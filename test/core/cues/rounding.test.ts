@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { aheadFor, byFor, forecastFor, paceFor, timeFor } from '../../../src/core/cues/rounding.ts';
-import { normalBelow } from '../../../src/core/drift/normal.ts';
+import { normalBelow } from '../../../src/core/units/normal.ts';
 
 const ahead = fc.double({ min: -7000, max: 7000, noNaN: true });
 const sd = fc.double({ min: 0, max: 120, noNaN: true });

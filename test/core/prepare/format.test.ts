@@ -9,7 +9,8 @@ import {
   roughDurationText,
   timeOfDayText,
 } from '../../../src/core/prepare/format.ts';
-import { chanceText, normalBelow, Z_FOUR_FIFTHS, Z_HALF } from '../../../src/core/prepare/normal.ts';
+import { chanceText, Z_FOUR_FIFTHS, Z_HALF } from '../../../src/core/prepare/normal.ts';
+import { normalBelow } from '../../../src/core/units/normal.ts';
 
 describe('figures in sentences', () => {
   test.each([

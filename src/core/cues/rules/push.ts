@@ -1,4 +1,4 @@
-import { normalBelow } from '../../drift/normal.ts';
+import { normalBelow } from '../../units/normal.ts';
 import { M_PER_KM } from '../../units/units.ts';
 import { crossingMs } from '../crossing.ts';
 import { type Cue, type Found, IMPORTANCE } from '../cue.ts';

@@ -1,6 +1,7 @@
+import { normalBelow } from '../../units/normal.ts';
 import type { CautionKey } from '../cautions.ts';
 import { durationText, raceText, roughDurationText } from '../format.ts';
-import { chanceText, normalBelow, Z_FOUR_FIFTHS, Z_HALF } from '../normal.ts';
+import { chanceText, Z_FOUR_FIFTHS, Z_HALF } from '../normal.ts';
 import type { Prediction } from './predict.ts';
 
 /**

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { normalBelow } from '../../../src/core/drift/normal.ts';
+import { normalBelow } from '../../../src/core/units/normal.ts';
 
 // Percentage points of the normal distribution; Abramowitz & Stegun (1964), tables 26.1 and 26.2. Values from memory.
 test.each([
