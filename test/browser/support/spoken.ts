@@ -30,18 +30,20 @@ const clipOf = (s: Started): string =>
 
 const endOf = (s: Started): number => s.whenS + (s.lengthS ?? s.bufferS);
 
+/** The audio clock may move on by some blocks of 3 ms while the sources of one call are set. */
+const ONE_GO_S = 0.1;
+
 /** Sources that were set in one go are one call. */
 export const spokenCalls = (started: readonly Started[]): SpokenCall[] => {
-  const calls = new Map<string, Started[]>();
-  let key = '';
-  let lastEndS = Number.NEGATIVE_INFINITY;
+  const calls: Started[][] = [];
   for (const s of started) {
-    // Within a call no gap is longer than between two sentences, and nothing is set between.
-    if (!key.startsWith(`${s.nowS} `) || s.whenS - lastEndS > 0.5) key = `${s.nowS} ${s.whenS}`;
-    calls.set(key, [...(calls.get(key) ?? []), s]);
-    lastEndS = endOf(s);
+    const last = calls.at(-1)?.at(-1);
+    // Within a call no gap is longer than between two sentences.
+    if (last && Math.abs(s.nowS - last.nowS) < ONE_GO_S && s.whenS - endOf(last) <= 0.5)
+      calls.at(-1)?.push(s);
+    else calls.push([s]);
   }
-  return [...calls.values()].map((sources) => {
+  return calls.map((sources) => {
     const first = sources[0] as Started;
     return {
       words: sources.filter(isSprite).map(clipOf).join(' '),
