@@ -30,6 +30,7 @@ import './screens/style/run.css';
 import 'uplot/dist/uPlot.min.css';
 import './screens/style/review.css';
 import './screens/style/share.css';
+import { spoken as english } from './languages/en/spoken.ts';
 import type { Bluetooth } from './sensors/bluetooth/link.ts';
 import { whenGeolocationAllowed } from './sensors/geolocation.ts';
 import { askForMotion, motionLeave, watchSteps } from './sensors/motion.ts';
@@ -57,7 +58,6 @@ import { createBuzz } from './voice/device/buzz.ts';
 import { createClick } from './voice/device/click.ts';
 import { pageTime } from './voice/device/pageTime.ts';
 import { createSpeaker } from './voice/device/speaker.ts';
-import { englishPack } from './voice/packs/english.ts';
 import { voiceOf } from './voice/utter.ts';
 
 /** What a runner hears who tries the sound. */
@@ -68,8 +68,8 @@ const TELL_WITHIN_MS = 2000;
 const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no #page');
 
-const speaker = createSpeaker(englishPack, `/voice/${englishPack.variants.normal.file}`, pageTime);
-const voice = voiceOf(englishPack);
+const speaker = createSpeaker(english.pack, `/voice/${english.pack.variants.normal.file}`, pageTime);
+const voice = voiceOf(english.pack, english.words);
 const demoLine = demoCourse();
 const demoTape = () =>
   simulate({
@@ -197,7 +197,7 @@ const ready = createReadyModel({
 const offline = createOffline({
   workers: navigator.serviceWorker,
   caches: globalThis.caches,
-  needed: ['/index.html', `/voice/${englishPack.variants.normal.file}`],
+  needed: ['/index.html', `/voice/${english.pack.variants.normal.file}`],
   voiceDecoded: computed(() => ['asleep', 'ready'].includes(speaker.state.value)),
   runIsOn: () => run.current.value !== null,
   reload: () => location.reload(),

@@ -9,7 +9,7 @@ const LONGEST = 300;
 
 type Sources = Readonly<Record<string, string>>;
 
-/** `core/plan/schedule.ts` lives in `core/plan`, `voice/words/en/english.ts` in `voice`, `main.tsx` in `main.tsx`. */
+/** `core/plan/schedule.ts` lives in `core/plan`, `voice/words/words.ts` in `voice`, `main.tsx` in `main.tsx`. */
 const roomOf = (file: string): string =>
   file
     .split('/')

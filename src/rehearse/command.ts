@@ -1,5 +1,5 @@
 import { ok, type Result } from '../core/units/result.ts';
-import { englishPack } from '../voice/packs/english.ts';
+import { spoken as english } from '../languages/en/spoken.ts';
 import { voiceOf } from '../voice/utter.ts';
 import { callSheet } from './callSheet.ts';
 import { jsonLines } from './jsonLines.ts';
@@ -30,7 +30,11 @@ const output = (args: readonly string[]): Result<string, string> => {
   if (!tape.ok) return tape;
   const { plan, course, inputs, skipped, notes } = tape.value;
   const { json, trace } = options.value;
-  const rehearsal = rehearse({ plan, course, voice: voiceOf(englishPack) }, inputs, json && trace);
+  const rehearsal = rehearse(
+    { plan, course, voice: voiceOf(english.pack, english.words) },
+    inputs,
+    json && trace,
+  );
   return ok(json ? jsonLines(rehearsal, skipped) : callSheet(rehearsal, plan, skipped, notes));
 };
 

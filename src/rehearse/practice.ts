@@ -7,9 +7,9 @@ import { practiceFlush, practiceStep } from '../core/practice/step.ts';
 import type { RunInput } from '../core/run/settings.ts';
 import { ok, type Result } from '../core/units/result.ts';
 import { metresPer } from '../core/units/units.ts';
+import { spoken as english } from '../languages/en/spoken.ts';
 import { SESSION_STEADY, simulateSession } from '../sensors/simulatedPractice.ts';
 import { OPEN_SKY } from '../sensors/simulatedReceiver.ts';
-import { englishPack } from '../voice/packs/english.ts';
 import { voiceOf } from '../voice/utter.ts';
 import { clock } from './callSheet.ts';
 import { MAX_PLAN_BYTES, MAX_RECORDING_BYTES, readThrough } from './files.ts';
@@ -139,7 +139,7 @@ export const rehearsePractice = (plan: PracticePlan, options: Options): Result<s
   const loaded = loadSession(plan, options);
   if (!loaded.ok) return loaded;
   const { inputs, skipped, notes } = loaded.value;
-  let practice = beginPractice({ plan, course: null, voice: voiceOf(englishPack) });
+  let practice = beginPractice({ plan, course: null, voice: voiceOf(english.pack, english.words) });
   const outcomes: Outcome[] = [];
   for (const input of inputs) {
     const next = practiceStep(practice, input);

@@ -2,7 +2,6 @@ import type { Saying } from '../core/cues/saying.ts';
 import type { Form, Part, Tone, Utterance, Voice } from '../core/cues/voicePort.ts';
 import { clipSpan, type Pack } from './packs/pack.ts';
 import { toneDurationS } from './tones/family.ts';
-import { english } from './words/en/english.ts';
 import { textOf, type Words } from './words/words.ts';
 
 /** Silence between two clips of one sentence: just a breath, since they were cut out of running speech. */
@@ -60,7 +59,7 @@ const toneOf = (saying: Saying): Tone | null => {
  * The voice over a pack: from meaning to words, to clips, to parts with their begins. Pure. A clip that the pack lacks
  * is left out, so that a call is never lost for a word; a test walks everything that can be said and finds none.
  */
-export const voiceOf = (pack: Pack, words: Words = english): Voice => ({
+export const voiceOf = (pack: Pack, words: Words): Voice => ({
   utter: (saying: Saying, form: Form): Utterance => {
     const sentences = words.say(saying, form);
     const tone = toneOf(saying);

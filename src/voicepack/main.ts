@@ -1,8 +1,8 @@
 import { createHash } from 'node:crypto';
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { words } from '../languages/en/words/say.ts';
 import type { Pack, PackFile } from '../voice/packs/pack.ts';
-import { english } from '../voice/words/en/english.ts';
 import { speakInCarrier } from './carrier.ts';
 import { level, trim } from './clip.ts';
 import { carrierOf, spelt } from './en/speaking.ts';
@@ -29,7 +29,7 @@ const fileOf = (name: string, mp3: Buffer): PackFile => ({
 const main = async (): Promise<void> => {
   const flite = await openFlite('rms');
   const clips = new Map<string, Sound>();
-  for (const name of clipsOf(english)) {
+  for (const name of clipsOf(words)) {
     const sound = await speakInCarrier(flite.speak, spelt(name), carrierOf(name), STRETCH);
     clips.set(name, resample(level(trim(sound)), PACK_RATE_HZ));
   }
@@ -57,7 +57,7 @@ const main = async (): Promise<void> => {
   );
   const head = JSON.stringify({ ...pack, clips: {} }, null, 2);
   writeFileSync(
-    `${ROOT}src/voice/packs/en.json`,
+    `${ROOT}src/languages/en/pack.json`,
     `${head.replace('"clips": {}', `"clips": {\n${rows.join(',\n')}\n  }`)}\n`,
   );
   console.log(`${spans.size} clips, ${(sound.samples.length / PACK_RATE_HZ).toFixed(1)} s`);

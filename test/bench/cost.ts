@@ -1,14 +1,14 @@
 import type { Input } from '../../src/core/estimate/input.ts';
 import { beginRun } from '../../src/core/run/run.ts';
 import { step } from '../../src/core/run/step.ts';
-import { englishPack } from '../../src/voice/packs/english.ts';
+import { spoken as english } from '../../src/languages/en/spoken.ts';
 import { voiceOf } from '../../src/voice/utter.ts';
 import { count, resting } from './odometer.ts';
 import { median } from './stats.ts';
 import { fixed, printTable } from './table.ts';
 import { planOf, type World, worldOf } from './worlds.ts';
 
-const voice = voiceOf(englishPack);
+const voice = voiceOf(english.pack, english.words);
 const ROUNDS = 5;
 /** Kilometres of each course that are really run: the cost of a fix is asked, not that of a longer race. */
 const RUN_M = 4000;

@@ -4,6 +4,7 @@ import type { Leg, PracticePlan } from '../../src/core/plan/practicePlan.ts';
 import { COUNTDOWN_MS } from '../../src/core/practice/cues.ts';
 import { beginPractice } from '../../src/core/practice/practice.ts';
 import { practiceFlush, practiceStep } from '../../src/core/practice/step.ts';
+import { spoken as english } from '../../src/languages/en/spoken.ts';
 import {
   SESSION_STEADY,
   type SessionRunner,
@@ -11,12 +12,11 @@ import {
   simulateSession,
 } from '../../src/sensors/simulatedPractice.ts';
 import { OPEN_SKY, type ReceiverModel, TOWN } from '../../src/sensors/simulatedReceiver.ts';
-import { englishPack } from '../../src/voice/packs/english.ts';
 import { voiceOf } from '../../src/voice/utter.ts';
 import { mean, quantile } from './stats.ts';
 import { fixed, printTable } from './table.ts';
 
-const voice = voiceOf(englishPack);
+const voice = voiceOf(english.pack, english.words);
 
 const planOf = (value: unknown): PracticePlan => {
   const got = readPracticePlan(value);

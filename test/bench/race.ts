@@ -4,12 +4,12 @@ import type { Progress } from '../../src/core/estimate/progress.ts';
 import { scheduleOf } from '../../src/core/plan/schedule.ts';
 import { beginRun, driftOf, progressOf } from '../../src/core/run/run.ts';
 import { flush, step } from '../../src/core/run/step.ts';
-import { englishPack } from '../../src/voice/packs/english.ts';
+import { spoken as english } from '../../src/languages/en/spoken.ts';
 import { voiceOf } from '../../src/voice/utter.ts';
 import type { Claim } from './stats.ts';
 import type { World } from './worlds.ts';
 
-const voice = voiceOf(englishPack);
+const voice = voiceOf(english.pack, english.words);
 
 /** What is claimed after a fix, beside the truth of that moment. */
 export interface Sample {

@@ -1,13 +1,13 @@
 import { digestOf } from '../../src/core/review/digest.ts';
 import { reviewOf } from '../../src/core/review/review.ts';
-import { englishPack } from '../../src/voice/packs/english.ts';
+import { spoken as english } from '../../src/languages/en/spoken.ts';
 import { voiceOf } from '../../src/voice/utter.ts';
 import { count, resting } from './odometer.ts';
 import { median } from './stats.ts';
 import { fixed, printTable } from './table.ts';
 import { planOf, worldOf } from './worlds.ts';
 
-const voice = voiceOf(englishPack);
+const voice = voiceOf(english.pack, english.words);
 const ROUNDS = 5;
 
 const secondsOf = (work: () => void): number => {

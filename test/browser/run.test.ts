@@ -3,8 +3,8 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { readRacePlan } from '../../src/core/plan/parseRacePlan.ts';
 import { beginRun } from '../../src/core/run/run.ts';
 import { step } from '../../src/core/run/step.ts';
+import { spoken as english } from '../../src/languages/en/spoken.ts';
 import { parseFixLog } from '../../src/log/fixLog.ts';
-import { englishPack } from '../../src/voice/packs/english.ts';
 import { voiceOf } from '../../src/voice/utter.ts';
 import { type Opened, open } from './support/open.ts';
 import { roadRunner } from './support/roadRunner.ts';
@@ -112,7 +112,7 @@ describe('a race on the road', () => {
     const plan = readRacePlan(PLAN);
     if (!log.ok || !plan.ok) throw new Error('neither may be refused');
     expect(log.value.inputs.filter((i) => i.type === 'event').map((i) => i.event)).toEqual(['start']);
-    let run = beginRun({ plan: plan.value, course: null, voice: voiceOf(englishPack) });
+    let run = beginRun({ plan: plan.value, course: null, voice: voiceOf(english.pack, english.words) });
     const again: string[] = [];
     for (const input of log.value.inputs) {
       const stepped = step(run, input);

@@ -1,18 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import type { Call } from '../../src/core/cues/call.ts';
 import { scheduleOf } from '../../src/core/plan/schedule.ts';
+import { spoken as english } from '../../src/languages/en/spoken.ts';
 import { callSheet } from '../../src/rehearse/callSheet.ts';
 import { runCommand } from '../../src/rehearse/command.ts';
 import { talkS } from '../../src/rehearse/jsonLines.ts';
 import { type Rehearsal, rehearse } from '../../src/rehearse/rehearse.ts';
-import { englishPack } from '../../src/voice/packs/english.ts';
 import { voiceOf } from '../../src/voice/utter.ts';
 import { RECORDINGS } from './recordings.ts';
 
 // What a runner would have heard, as pages that one can read beside the plan. Where a change of the engine or the words is
 // meant, read the difference and write the pages anew: npx vitest run --project unit test/rehearsal -u
 
-const voice = voiceOf(englishPack);
+const voice = voiceOf(english.pack, english.words);
 const callsOf = ({ outcomes }: Rehearsal): Call[] =>
   outcomes.flatMap((o) => (o.type === 'call' ? [o.call] : []));
 

@@ -2,11 +2,11 @@ import { describe, expect, test } from 'vitest';
 import type { Fix, Input } from '../../src/core/estimate/input.ts';
 import { readRacePlan } from '../../src/core/plan/parseRacePlan.ts';
 import type { RunInput } from '../../src/core/run/settings.ts';
+import { spoken as english } from '../../src/languages/en/spoken.ts';
 import type { FixWatchPorts } from '../../src/sensors/geolocation.ts';
 import { startLiveRun } from '../../src/session/liveRun.ts';
 import { runClockOf } from '../../src/session/runClock.ts';
 import { practiceTape } from '../../src/session/tape.ts';
-import { englishPack } from '../../src/voice/packs/english.ts';
 import { voiceOf } from '../../src/voice/utter.ts';
 import { pretendEar, pretendTime } from './pretend.ts';
 
@@ -23,7 +23,7 @@ const rig = () => {
   let ports: Omit<FixWatchPorts, 'geolocation'> | null = null;
   const happened: string[] = [];
   const run = startLiveRun({
-    config: { plan, course: null, voice: voiceOf(englishPack) },
+    config: { plan, course: null, voice: voiceOf(english.pack, english.words) },
     ear,
     buzz: () => {},
     clock: runClockOf(time, ORIGIN_MS),

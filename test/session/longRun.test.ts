@@ -2,12 +2,12 @@ import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import { expect, test } from 'vitest';
 import { readRacePlan } from '../../src/core/plan/parseRacePlan.ts';
+import { spoken as english } from '../../src/languages/en/spoken.ts';
 import type { LogStore } from '../../src/log/store.ts';
 import type { FixWatchPorts } from '../../src/sensors/geolocation.ts';
 import { type LiveRun, startLiveRun } from '../../src/session/liveRun.ts';
 import { runClockOf } from '../../src/session/runClock.ts';
 import { startRecord } from '../../src/session/runRecord.ts';
-import { englishPack } from '../../src/voice/packs/english.ts';
 import { voiceOf } from '../../src/voice/utter.ts';
 import { pretendEar, pretendTime } from './pretend.ts';
 
@@ -64,7 +64,7 @@ test('six hours at a fix a second leave no more behind than one', async () => {
   });
   const ear = pretendEar(time);
   run = startLiveRun({
-    config: { plan: read.value, course: null, voice: voiceOf(englishPack) },
+    config: { plan: read.value, course: null, voice: voiceOf(english.pack, english.words) },
     ear: { ...ear, say: () => 'scheduled' },
     buzz: () => {},
     clock,

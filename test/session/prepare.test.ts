@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { WhatIf, WhatIfWish } from '../../src/core/prepare/whatIf/whatIf.ts';
 import { demoCourse } from '../../src/demo/course.ts';
 import { demoPlan } from '../../src/demo/race.ts';
+import { spoken as english } from '../../src/languages/en/spoken.ts';
 import { planSheetOf } from '../../src/session/planCurve.ts';
 import { createShelf } from '../../src/session/planShelf.ts';
 import { createUndo } from '../../src/session/planUndo.ts';
@@ -12,7 +13,6 @@ import { fuelSheetOf } from '../../src/session/prepareFuel.ts';
 import { goalSheetOf } from '../../src/session/prepareGoal.ts';
 import { createReminders } from '../../src/session/prepareReminders.ts';
 import { createWhatIf, whatIfWishOf } from '../../src/session/prepareWhatIf.ts';
-import { englishPack } from '../../src/voice/packs/english.ts';
 import { voiceOf } from '../../src/voice/utter.ts';
 
 const draft: PrepareDraft = {
@@ -208,7 +208,7 @@ describe('the reminders of race day', () => {
         hush: () => {},
       },
       wake: async () => true,
-      voice: voiceOf(englishPack),
+      voice: voiceOf(english.pack, english.words),
       time: {
         nowMs: () => wallMs,
         every: (_ms, run) => {

@@ -3,12 +3,12 @@ import { IDBFactory } from 'fake-indexeddb';
 import fc from 'fast-check';
 import { beforeEach, describe, expect, test, vi } from 'vitest';
 import { readRacePlan } from '../../src/core/plan/parseRacePlan.ts';
+import { spoken as english } from '../../src/languages/en/spoken.ts';
 import { writeLogLine } from '../../src/log/logLine.ts';
 import { createLogStore } from '../../src/log/store.ts';
 import { findUnfinished, refoldRun } from '../../src/session/recovery.ts';
 import { createRunCell } from '../../src/session/runCell.ts';
 import { practiceTape } from '../../src/session/tape.ts';
-import { englishPack } from '../../src/voice/packs/english.ts';
 import { voiceOf } from '../../src/voice/utter.ts';
 
 const got = readRacePlan({
@@ -19,7 +19,7 @@ const got = readRacePlan({
   checkpointsM: [300, 600, 900],
 });
 if (!got.ok) throw new Error(got.error.place);
-const config = { plan: got.value, course: null, voice: voiceOf(englishPack) };
+const config = { plan: got.value, course: null, voice: voiceOf(english.pack, english.words) };
 const tape = practiceTape(got.value, null);
 const lines = tape.map(writeLogLine);
 const HEAD = { id: 1, version: 1, planFile: '{}' } as const;

@@ -4,9 +4,9 @@ import { readRacePlan } from '../../src/core/plan/parseRacePlan.ts';
 import type { RacePlan } from '../../src/core/plan/racePlan.ts';
 import { beginRun, type RunConfig } from '../../src/core/run/run.ts';
 import { flush, step } from '../../src/core/run/step.ts';
+import { spoken as english } from '../../src/languages/en/spoken.ts';
 import { startRehearsal } from '../../src/session/rehearsal.ts';
 import { practiceTape } from '../../src/session/tape.ts';
-import { englishPack } from '../../src/voice/packs/english.ts';
 import { voiceOf } from '../../src/voice/utter.ts';
 import { pretendEar, pretendTime } from './pretend.ts';
 
@@ -24,7 +24,7 @@ const plan = planOf({
   opening: { untilM: 600, quickerSPerKm: 5 },
   checkpointsM: [1500],
 });
-const config: RunConfig = { plan, course: null, voice: voiceOf(englishPack) };
+const config: RunConfig = { plan, course: null, voice: voiceOf(english.pack, english.words) };
 const tape = practiceTape(plan, null);
 
 /** What the engine says of a tape by itself. */

@@ -4,6 +4,7 @@ import { beforeEach, describe, expect, test } from 'vitest';
 import { practiceFile } from '../../src/core/plan/parsePracticePlan.ts';
 import { readyMade } from '../../src/core/practice/sessions/readyMade.ts';
 import { demoPlan } from '../../src/demo/race.ts';
+import { spoken as english } from '../../src/languages/en/spoken.ts';
 import { runFile } from '../../src/log/exportBackup.ts';
 import { writeLogLine } from '../../src/log/logLine.ts';
 import { createReviewStore } from '../../src/log/reviewStore.ts';
@@ -12,7 +13,6 @@ import { SESSION_STEADY, simulateSession } from '../../src/sensors/simulatedPrac
 import { OPEN_SKY } from '../../src/sensors/simulatedReceiver.ts';
 import { foldForReview, inputsOf, isPractice, readRun } from '../../src/session/reviewFold.ts';
 import { createRunShelf, type RunShelf } from '../../src/session/reviewRuns.ts';
-import { englishPack } from '../../src/voice/packs/english.ts';
 import { voiceOf } from '../../src/voice/utter.ts';
 
 /** A browser's small storage. */
@@ -83,7 +83,7 @@ describe('runs on this device', () => {
     const read = readRun(run.planFile);
     if (read === null) throw new Error('not read');
     const digest = await foldForReview(read, inputsOf(run.lines), {
-      voice: voiceOf(englishPack),
+      voice: voiceOf(english.pack, english.words),
       nowMs: () => 0,
       breathe: async () => {},
       onShare: () => {},

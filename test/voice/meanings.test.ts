@@ -1,9 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Saying } from '../../src/core/cues/saying.ts';
 import { TONES, type Tone } from '../../src/core/cues/voicePort.ts';
+import { spoken as english } from '../../src/languages/en/spoken.ts';
 import { NOTES } from '../../src/voice/tones/family.ts';
 import { renderTone } from '../../src/voice/tones/render.ts';
-import { english } from '../../src/voice/words/en/english.ts';
 import { textOf } from '../../src/voice/words/words.ts';
 import { everySpoken } from '../../src/voicepack/walk.ts';
 
@@ -33,7 +33,7 @@ describe('sentences', () => {
   it('of different meaning are never the same words', () => {
     const meanings = new Map<string, string>();
     const twice: string[] = [];
-    for (const { saying, form, sentences } of everySpoken(english)) {
+    for (const { saying, form, sentences } of everySpoken(english.words)) {
       if (form !== 'long') continue;
       const text = textOf(sentences);
       const meaning = meaningOf(saying);
@@ -46,7 +46,7 @@ describe('sentences', () => {
   });
 
   it('say ahead or behind, never both, wherever there is a side', () => {
-    for (const { saying, sentences } of everySpoken(english)) {
+    for (const { saying, sentences } of everySpoken(english.words)) {
       const ahead = 'ahead' in saying ? saying.ahead : null;
       const text = textOf(sentences).toLowerCase();
       if (!ahead || ahead.seconds === 0 || !/ahead|behind/.test(text)) continue;

@@ -1,9 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { englishPack } from '../../../src/voice/packs/english.ts';
+import { spoken as english } from '../../../src/languages/en/spoken.ts';
 import { LOUDNESS } from '../../../src/voice/packs/pack.ts';
 import { voiceOf } from '../../../src/voice/utter.ts';
-import { english } from '../../../src/voice/words/en/english.ts';
 import { decode } from '../../../src/voicepack/master.ts';
 import { resample } from '../../../src/voicepack/resample.ts';
 import { cueAt } from './cues.ts';
@@ -52,13 +51,20 @@ const main = async (): Promise<void> => {
     return;
   }
   const noise = await crowd(TALKING, RECOGNISER_RATE_HZ, SEED);
-  const grammar = grammarOf(english);
+  const grammar = grammarOf(english.words);
   const cues = randomCues();
   console.log(`${CUES} random calls; wrong in 100: calls with any word wrong, words, sign or verb or number`);
   for (const loudness of LOUDNESS) {
-    const mp3 = readFileSync(fileURLToPath(new URL(englishPack.variants[loudness].file, VOICES)));
+    const mp3 = readFileSync(fileURLToPath(new URL(english.pack.variants[loudness].file, VOICES)));
     const sprite = resample(decode(mp3), RECOGNISER_RATE_HZ).samples;
-    const room = { voice: voiceOf(englishPack), words: english, pack: englishPack, sprite, noise, grammar };
+    const room = {
+      voice: voiceOf(english.pack, english.words),
+      words: english.words,
+      pack: english.pack,
+      sprite,
+      noise,
+      grammar,
+    };
     for (const snrDb of SNRS_DB) {
       const heard = hear(cues, room, snrDb, SEED);
       const name = snrDb === null ? 'clean' : `+${snrDb} dB`;

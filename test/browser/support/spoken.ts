@@ -1,4 +1,4 @@
-import { englishPack } from '../../../src/voice/packs/english.ts';
+import { spoken as english } from '../../../src/languages/en/spoken.ts';
 import type { Started } from './tap.ts';
 
 /** One call as the audio graph had it. */
@@ -17,11 +17,11 @@ export interface SpokenCall {
 /** A start inside the sprite this near to a clip's begin is that clip's: an encoder's delay, and clips lie 0.1 s apart. */
 const SAME_S = 0.06;
 
-const clips = Object.entries(englishPack.clips).map(([name, [start]]) => ({
+const clips = Object.entries(english.pack.clips).map(([name, [start]]) => ({
   name,
-  startS: (start ?? 0) / englishPack.sampleRateHz,
+  startS: (start ?? 0) / english.pack.sampleRateHz,
 }));
-const spriteS = englishPack.samples / englishPack.sampleRateHz;
+const spriteS = english.pack.samples / english.pack.sampleRateHz;
 
 const isSprite = (s: Started): boolean => s.bufferS > spriteS - 1;
 

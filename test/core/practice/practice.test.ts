@@ -10,13 +10,13 @@ import { READY_MADE, readyMade } from '../../../src/core/practice/sessions/ready
 import { practiceFlush, practiceStep } from '../../../src/core/practice/step.ts';
 import type { RunInput } from '../../../src/core/run/settings.ts';
 import { demoPlan } from '../../../src/demo/race.ts';
+import { spoken as english } from '../../../src/languages/en/spoken.ts';
 import { SESSION_STEADY, simulateSession } from '../../../src/sensors/simulatedPractice.ts';
 import { OPEN_SKY } from '../../../src/sensors/simulatedReceiver.ts';
-import { englishPack } from '../../../src/voice/packs/english.ts';
 import { COUNTDOWN_LEAD_S } from '../../../src/voice/tones/family.ts';
 import { voiceOf } from '../../../src/voice/utter.ts';
 
-const voice = voiceOf(englishPack);
+const voice = voiceOf(english.pack, english.words);
 
 const planOf = (value: object): PracticePlan => {
   const got = readPracticePlan({ kind: 'practice', ...value });

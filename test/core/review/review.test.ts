@@ -4,14 +4,14 @@ import type { RacePlan } from '../../../src/core/plan/racePlan.ts';
 import { digestOf } from '../../../src/core/review/digest.ts';
 import { passedAtS } from '../../../src/core/review/passing.ts';
 import { reviewOf } from '../../../src/core/review/review.ts';
+import { spoken as english } from '../../../src/languages/en/spoken.ts';
 import { NO_PRESSES, type Simulated, simulate } from '../../../src/sensors/simulated.ts';
 import { OPEN_SKY } from '../../../src/sensors/simulatedReceiver.ts';
 import { roadOf } from '../../../src/sensors/simulatedRoad.ts';
 import { type RunnerModel, STEADY } from '../../../src/sensors/simulatedRunner.ts';
-import { englishPack } from '../../../src/voice/packs/english.ts';
 import { voiceOf } from '../../../src/voice/utter.ts';
 
-const voice = voiceOf(englishPack);
+const voice = voiceOf(english.pack, english.words);
 
 const planOf = (value: object): RacePlan => {
   const got = readRacePlan({ kind: 'race', distanceM: 10_000, goalS: 3000, checkpointsM: [5000], ...value });

@@ -9,10 +9,10 @@ import type { PracticeDigest, RanLeg } from '../../../src/core/review/practiceDi
 import { ownRunnerOf, practiceFacts, type RunFacts } from '../../../src/core/review/trend.ts';
 import { demoCourse } from '../../../src/demo/course.ts';
 import { demoPlan } from '../../../src/demo/race.ts';
+import { spoken as english } from '../../../src/languages/en/spoken.ts';
 import { NO_PRESSES, simulate } from '../../../src/sensors/simulated.ts';
 import { TOWN } from '../../../src/sensors/simulatedReceiver.ts';
 import { STEADY } from '../../../src/sensors/simulatedRunner.ts';
-import { englishPack } from '../../../src/voice/packs/english.ts';
 import { voiceOf } from '../../../src/voice/utter.ts';
 
 const DAY_MS = 86_400_000;
@@ -112,7 +112,10 @@ describe('the calibration of a phone', () => {
       seed: 3,
     });
     const part = inputs.slice(0, 1200);
-    const { receiver } = digestOf({ plan: demoPlan, course: line, voice: voiceOf(englishPack) }, part);
+    const { receiver } = digestOf(
+      { plan: demoPlan, course: line, voice: voiceOf(english.pack, english.words) },
+      part,
+    );
     expect(receiver?.slowSdM).toBeGreaterThan(1);
     expect(receiver?.slowSdM).toBeLessThan(8);
     expect(receiver?.lagS).toBeGreaterThan(-0.5);

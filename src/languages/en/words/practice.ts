@@ -1,7 +1,7 @@
 import type { Length, PracticeSaying } from '../../../core/cues/practiceSaying.ts';
 import type { Form } from '../../../core/cues/voicePort.ts';
 import type { LegKind } from '../../../core/plan/practicePlan.ts';
-import type { Sentence } from '../words.ts';
+import type { Sentence } from '../../../voice/words/words.ts';
 import { driftClips } from './drift.ts';
 import { digitClips, numberClips } from './numbers.ts';
 import { paceClips } from './paces.ts';

@@ -2,7 +2,7 @@ import type { Saying } from '../../../core/cues/saying.ts';
 import type { Form } from '../../../core/cues/voicePort.ts';
 import type { Offer } from '../../../core/plan/supplies.ts';
 import type { DistanceUnit } from '../../../core/units/units.ts';
-import type { Sentence, Words } from '../words.ts';
+import type { Sentence, Words } from '../../../voice/words/words.ts';
 import { companyWords } from './company.ts';
 import { driftClips } from './drift.ts';
 import { noticeLong, noticeShort } from './notice.ts';
@@ -159,4 +159,4 @@ const SIGNAL = {
 const say = (saying: Saying, form: Form): readonly Sentence[] =>
   form === 'long' ? long(saying) : short(saying);
 
-export const english: Words = { language: 'en', say };
+export const words: Words = { language: 'en', say };

@@ -1,5 +1,5 @@
 import type { Ahead } from '../../../core/cues/saying.ts';
-import type { Sentence } from '../words.ts';
+import type { Sentence } from '../../../voice/words/words.ts';
 import { countClips } from './times.ts';
 
 /** From here on minutes are said, in a frame of their own. */

@@ -1,6 +1,6 @@
 import type { NoticeName } from '../../../core/cues/notice.ts';
 import type { NoticeSaying } from '../../../core/cues/noticeSaying.ts';
-import type { Sentence } from '../words.ts';
+import type { Sentence } from '../../../voice/words/words.ts';
 import { driftClips } from './drift.ts';
 import { placeClips } from './places.ts';
 

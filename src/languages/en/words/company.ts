@@ -1,7 +1,7 @@
 import type { CompanySaying, Reminder } from '../../../core/cues/companySaying.ts';
 import type { Form } from '../../../core/cues/voicePort.ts';
 import type { Advice } from '../../../core/plan/pacerAdvice.ts';
-import type { Sentence } from '../words.ts';
+import type { Sentence } from '../../../voice/words/words.ts';
 import { driftClips } from './drift.ts';
 import { timeClips } from './times.ts';
 

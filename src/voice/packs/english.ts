@@ -1,5 +1,0 @@
-import raw from './en.json';
-import type { Pack } from './pack.ts';
-
-/** The shipped English pack. */
-export const englishPack = raw as Pack;
