@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import { t } from '../../languages/text.ts';
 import type { RunModel } from '../../session/runModel.ts';
 import { span } from '../format.ts';
 
@@ -16,15 +17,19 @@ export const BrokenOff = ({ model }: { model: RunModel }) => {
   return (
     <main class="run-before">
       <header class="lead-in">
-        <h1>A run was cut off</h1>
-        <p>Its last sign was {span(agoS)} ago. Its log is safe on this device, and its clock has gone on.</p>
+        <h1>{t('A run was cut off')}</h1>
+        <p>
+          {t('Its last sign was {time} ago. Its log is safe on this device, and its clock has gone on.', {
+            time: span(agoS),
+          })}
+        </p>
       </header>
       <div class="buttons">
         <button type="button" class="main-button" disabled={busy.value} onClick={choose(model.goOn)}>
-          Go on with it
+          {t('Go on with it')}
         </button>
         <button type="button" disabled={busy.value} onClick={choose(model.putAway)}>
-          It is over
+          {t('It is over')}
         </button>
       </div>
     </main>

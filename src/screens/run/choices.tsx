@@ -1,4 +1,5 @@
 import type { Signal } from '@preact/signals';
+import { t } from '../../languages/text.ts';
 import type { RunModel } from '../../session/runModel.ts';
 
 const Check = ({ value, label, note }: { value: Signal<boolean>; label: string; note: string }) => (
@@ -20,16 +21,18 @@ const Check = ({ value, label, note }: { value: Signal<boolean>; label: string; 
 /** How the phone is carried and what it may take. */
 export const Choices = ({ choices }: { choices: RunModel['choices'] }) => (
   <fieldset class="carry">
-    <legend>On the way</legend>
+    <legend>{t('On the way')}</legend>
     <Check
       value={choices.pocket}
-      label="In a pocket or on an arm"
-      note="A guard swallows touches and rain. One finger that rests opens it."
+      label={t('In a pocket or on an arm')}
+      note={t('A guard swallows touches and rain. One finger that rests opens it.')}
     />
     <Check
       value={choices.buttons}
-      label="Use the headset's buttons"
-      note="One press marks a board, two ask, three hush; with a pacer in the plan, three say level with them. Your own music stops for it."
+      label={t("Use the headset's buttons")}
+      note={t(
+        'One press marks a board, two ask, three hush; with a pacer in the plan, three say level with them. Your own music stops for it.',
+      )}
     />
   </fieldset>
 );

@@ -1,4 +1,5 @@
 import { useRef } from 'preact/hooks';
+import { t } from '../../languages/text.ts';
 import { useHold } from '../parts/hold.ts';
 
 interface Props {
@@ -43,7 +44,7 @@ export const Guard = ({ onOpen }: Props) => {
       onPointerCancel={lift}
       onPointerLeave={lift}
     >
-      <span class="guard-text">Guarded: hold to open</span>
+      <span class="guard-text">{t('Guarded: hold to open')}</span>
     </button>
   );
 };

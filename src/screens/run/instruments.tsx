@@ -1,3 +1,4 @@
+import { t } from '../../languages/text.ts';
 import type { LastFix, LiveRun } from '../../session/liveRun.ts';
 import type { RunModel } from '../../session/runModel.ts';
 
@@ -19,51 +20,57 @@ const positionReading = (run: LiveRun): Reading => {
     case 'waiting':
       return {
         grade: 'wait',
-        text: 'No position yet',
-        help: 'Stand in the open. The first may take half a minute.',
+        text: t('No position yet'),
+        help: t('Stand in the open. The first may take half a minute.'),
       };
     case 'good': {
       const accuracyM = fix?.accuracyM ?? null;
-      if (accuracyM === null) return { grade: 'good', text: 'Position comes' };
+      if (accuracyM === null) return { grade: 'good', text: t('Position comes') };
       const rounded = Math.max(1, Math.round(accuracyM));
       return accuracyM <= FINE_ACCURACY_M
-        ? { grade: 'good', text: `Position to ${rounded} m, as the receiver says` }
+        ? { grade: 'good', text: t('Position to {distance} m, as the receiver says', { distance: rounded }) }
         : {
             grade: 'warn',
-            text: `Position only to ${rounded} m`,
-            help: 'It settles within a minute in the open.',
+            text: t('Position only to {distance} m', { distance: rounded }),
+            help: t('It settles within a minute in the open.'),
           };
     }
     case 'degraded':
-      return { grade: 'warn', text: `Last position ${Math.round(fix?.agoS ?? 0)} s ago` };
+      return { grade: 'warn', text: t('Last position {s} s ago', { s: Math.round(fix?.agoS ?? 0) }) };
     case 'lost':
       return {
         grade: 'bad',
-        text: `No position for ${Math.round(fix?.agoS ?? 0)} s`,
-        help: 'Your clock and plan go on.',
+        text: t('No position for {s} s', { s: Math.round(fix?.agoS ?? 0) }),
+        help: t('Your clock and plan go on.'),
       };
     case 'denied':
       return {
         grade: 'bad',
-        text: 'Position refused',
-        help: 'Allow it for this page in the browser settings, then switch on again. Without it only the clock runs.',
+        text: t('Position refused'),
+        help: t(
+          'Allow it for this page in the browser settings, then switch on again. Without it only the clock runs.',
+        ),
       };
     case 'absent':
-      return { grade: 'bad', text: 'This browser has no position', help: 'Only the clock runs.' };
+      return { grade: 'bad', text: t('This browser has no position'), help: t('Only the clock runs.') };
   }
 };
 
 const screenReading = (model: RunModel): Reading => {
   switch (model.lock.value) {
     case 'held':
-      return { grade: 'good', text: 'Screen stays on' };
+      return { grade: 'good', text: t('Screen stays on') };
     case 'video':
-      return { grade: 'warn', text: 'Screen kept on by a silent video', help: 'It may pause your music.' };
+      return {
+        grade: 'warn',
+        text: t('Screen kept on by a silent video'),
+        help: t('It may pause your music.'),
+      };
     default:
       return {
         grade: 'bad',
-        text: 'Screen may go dark',
-        help: 'Set its time-out in the phone to the longest. Dark means no position.',
+        text: t('Screen may go dark'),
+        help: t('Set its time-out in the phone to the longest. Dark means no position.'),
       };
   }
 };
@@ -71,13 +78,17 @@ const screenReading = (model: RunModel): Reading => {
 const soundReading = (model: RunModel): Reading => {
   switch (model.sound.value) {
     case 'ready':
-      return { grade: 'good', text: 'Sound on' };
+      return { grade: 'good', text: t('Sound on') };
     case 'loading':
-      return { grade: 'wait', text: 'Voice is being loaded' };
+      return { grade: 'wait', text: t('Voice is being loaded') };
     case 'asleep':
-      return { grade: 'bad', text: 'Sound asleep', help: 'Touch the screen once.' };
+      return { grade: 'bad', text: t('Sound asleep'), help: t('Touch the screen once.') };
     case 'failed':
-      return { grade: 'bad', text: 'No sound', help: 'The voice could not be loaded. Open the page again.' };
+      return {
+        grade: 'bad',
+        text: t('No sound'),
+        help: t('The voice could not be loaded. Open the page again.'),
+      };
   }
 };
 
@@ -86,7 +97,7 @@ const SIGNS: Record<Grade, string> = { good: '●', warn: '▲', bad: '■', wai
 
 /** What is ready and what is not, in words. */
 export const Instruments = ({ model, run }: { model: RunModel; run: LiveRun }) => (
-  <ul class="instruments" aria-label="Instruments">
+  <ul class="instruments" aria-label={t('Instruments')}>
     {[positionReading(run), screenReading(model), soundReading(model)].map(({ grade, text, help }) => (
       <li key={text} data-grade={grade}>
         <span class="sign" aria-hidden="true">

@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import type { RacePlan } from '../../core/plan/racePlan.ts';
+import { t } from '../../languages/text.ts';
 import type { LiveRun } from '../../session/liveRun.ts';
 import type { RunModel } from '../../session/runModel.ts';
 import { distance, span, unitName } from '../format.ts';
@@ -26,7 +27,12 @@ export const RunScreen = ({ model, plan }: { model: RunModel; plan: RacePlan }) 
 };
 
 const planLine = (plan: RacePlan): string =>
-  `${plan.name}: ${Number(distance(plan.distanceM, plan.unit, 4))} ${unitName(plan.unit)} in ${span(plan.goalS)}`;
+  t('{name}: {distance} {unit} in {time}.', {
+    name: plan.name,
+    distance: Number(distance(plan.distanceM, plan.unit, 4)),
+    unit: unitName(plan.unit),
+    time: span(plan.goalS),
+  });
 
 const Before = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
   const busy = useSignal(false);
@@ -38,47 +44,54 @@ const Before = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
   return (
     <main class="run-before" data-sound={model.sound.value}>
       <header class="lead-in">
-        <h1>Run</h1>
+        <h1>{t('Run')}</h1>
         <p>
-          {planLine(plan)}. <a href="#/plan">Change the plan</a> · <a href="#/ready">Check this phone</a>
+          {planLine(plan)} <a href="#/plan">{t('Change the plan')}</a> ·{' '}
+          <a href="#/ready">{t('Check this phone')}</a>
         </p>
       </header>
       <dl class="reasons">
-        <dt>Position</dt>
+        <dt>{t('Position')}</dt>
         <dd>
-          The browser will ask whether this page may know where you are. Soundline needs it to tell how far
-          along the course you are. It stays on this device.
+          {t(
+            'The browser will ask whether this page may know where you are. Soundline needs it to tell how far along the course you are. It stays on this device.',
+          )}
         </dd>
-        <dt>Screen</dt>
+        <dt>{t('Screen')}</dt>
         <dd>
-          A browser gives no position to a page that is locked or out of sight. So the screen is kept on,
-          black, for the whole run: turn its brightness down, and do not press the power button.
+          {t(
+            'A browser gives no position to a page that is locked or out of sight. So the screen is kept on, black, for the whole run: turn its brightness down, and do not press the power button.',
+          )}
         </dd>
-        <dt>Sound</dt>
-        <dd>Put your earphones in now. You will hear each call over your own music.</dd>
-        <dt>Safety</dt>
+        <dt>{t('Sound')}</dt>
+        <dd>{t('Put your earphones in now. You will hear each call over your own music.')}</dd>
+        <dt>{t('Safety')}</dt>
         <dd>
-          Traffic, marshals and your body come first. Some races and roads do not allow earphones: their rules
-          and the law decide. Chest pain or faintness: stop and get help.
+          {t(
+            'Traffic, marshals and your body come first. Some races and roads do not allow earphones: their rules and the law decide. Chest pain or faintness: stop and get help.',
+          )}
         </dd>
       </dl>
       {model.elsewhere.value && (
         <p class="alarm" role="alert">
-          This run is in another window of this device. Go on there, or close that window and switch on here.
+          {t(
+            'This run is in another window of this device. Go on there, or close that window and switch on here.',
+          )}
         </p>
       )}
       <Choices choices={model.choices} />
       <div class="buttons">
         <button type="button" class="main-button" onClick={() => void begin('runner')} disabled={busy.value}>
-          Switch on
+          {t('Switch on')}
         </button>
         <button type="button" onClick={() => void begin('simulated')} disabled={busy.value}>
-          Practise the day at home
+          {t('Practise the day at home')}
         </button>
       </div>
       <p class="note">
-        Practised at home a simulated runner runs your plan, in real time, on these very screens; nothing else
-        is simulated.
+        {t(
+          'Practised at home a simulated runner runs your plan, in real time, on these very screens; nothing else is simulated.',
+        )}
       </p>
     </main>
   );
@@ -90,10 +103,9 @@ const Ready = ({ model, run }: { model: RunModel; run: LiveRun }) => {
   return (
     <main class="run-ready">
       <header class="lead-in">
-        <h1>Ready</h1>
+        <h1>{t('Ready')}</h1>
         <p>
-          {planLine(plan)}
-          {model.simulated.value && '. A simulated runner waits for your start.'}
+          {planLine(plan)} {model.simulated.value && t('A simulated runner waits for your start.')}
         </p>
       </header>
       <Instruments model={model} run={run} />
@@ -105,22 +117,22 @@ const Ready = ({ model, run }: { model: RunModel; run: LiveRun }) => {
             disabled={gunMs !== null}
             onClick={() => run.press('gun')}
           >
-            {gunMs === null ? 'Gun' : 'Gun heard'}
-            <small>press when it fires</small>
+            {gunMs === null ? t('Gun') : t('Gun heard')}
+            <small>{t('press when it fires')}</small>
           </button>
         )}
         <button type="button" class="main-button start-button" onClick={() => run.press('start')}>
-          Start
-          <small>press on the line</small>
+          {t('Start||press')}
+          <small>{t('press on the line')}</small>
         </button>
       </div>
-      <p class="note">Or leave your hands alone and run: the start is found when you begin to run.</p>
+      <p class="note">{t('Or leave your hands alone and run: the start is found when you begin to run.')}</p>
       <div class="buttons">
         <button type="button" onClick={() => run.press('ask')}>
-          Try the sound
+          {t('Try the sound')}
         </button>
         <button type="button" onClick={model.leave}>
-          Switch off
+          {t('Switch off')}
         </button>
       </div>
     </main>

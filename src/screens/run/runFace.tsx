@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { t } from '../../languages/text.ts';
 import type { LiveRun } from '../../session/liveRun.ts';
 import type { RunModel } from '../../session/runModel.ts';
 import { clock, distance, unitName } from '../format.ts';
@@ -20,16 +21,18 @@ const MOST_DISTANCE_SD_M = 200;
 
 const positionText = (run: LiveRun): string => {
   const { signal, distanceSdM, sinceFixS } = run.view.value.progress;
-  const off = `±${Math.max(1, Math.round(1.96 * distanceSdM))} m`;
+  const off = Math.max(1, Math.round(1.96 * distanceSdM));
   switch (signal) {
     case 'waiting':
-      return run.reception.value === 'denied' ? 'No position: by the clock' : 'No position yet';
+      return run.reception.value === 'denied' ? t('No position: by the clock') : t('No position yet');
     case 'good':
-      return `Position ${off}`;
+      return t('Position ±{distance} m', { distance: off });
     case 'poor':
-      return `Poor position ${off}`;
+      return t('Poor position ±{distance} m', { distance: off });
     case 'lost':
-      return Number.isFinite(sinceFixS) ? `No position for ${Math.round(sinceFixS)} s` : 'No position';
+      return Number.isFinite(sinceFixS)
+        ? t('No position for {s} s', { s: Math.round(sinceFixS) })
+        : t('No position');
   }
 };
 
@@ -37,9 +40,9 @@ const positionText = (run: LiveRun): string => {
 const stripText = (model: RunModel, run: LiveRun): string => {
   const lock = model.lock.value;
   const troubles = [
-    ...(lock === 'held' || lock === 'video' ? [] : ['screen may go dark']),
-    ...(model.sound.value === 'ready' ? [] : ['no sound: touch']),
-    ...(model.keeping.value === 'stored' ? [] : ['not recorded']),
+    ...(lock === 'held' || lock === 'video' ? [] : [t('screen may go dark')]),
+    ...(model.sound.value === 'ready' ? [] : [t('no sound: touch')]),
+    ...(model.keeping.value === 'stored' ? [] : [t('not recorded')]),
   ];
   return [positionText(run), ...troubles].join(' · ');
 };
@@ -77,12 +80,12 @@ export const RunFace = ({ model, run }: { model: RunModel; run: LiveRun }) => {
   );
   return (
     <main class="face" data-signal={view.progress.signal}>
-      <h1 class="unseen">Running</h1>
+      <h1 class="unseen">{t('Running')}</h1>
       <p class="face-strip">{stripText(model, run)}</p>
       <Sounding drift={drift} />
       <dl class="face-figures">
         <div>
-          <dt>time</dt>
+          <dt>{t('time')}</dt>
           <dd class="figure">{clock(view.elapsedS ?? 0)}</dd>
         </div>
         <div>
@@ -96,7 +99,7 @@ export const RunFace = ({ model, run }: { model: RunModel; run: LiveRun }) => {
         type="button"
         class="pad"
         data-down={down}
-        aria-label="Press at a board. Hold to ask where you stand."
+        aria-label={t('Press at a board. Hold to ask where you stand.')}
         {...pad}
       />
       <Level run={run} onPress={() => press('level')} />

@@ -1,3 +1,5 @@
+import { plural } from '../../core/units/message.ts';
+import { t } from '../../languages/text.ts';
 import type { LiveRun } from '../../session/liveRun.ts';
 import type { RunModel } from '../../session/runModel.ts';
 import { clock, distance, pace, sounded, unitName } from '../format.ts';
@@ -7,7 +9,8 @@ import { fileNameOf, saveFile } from '../parts/files.tsx';
 
 const driftText = (aheadS: number): string => {
   const { side, figure } = sounded(aheadS);
-  return side === 'even' ? 'on plan' : `${figure} s ${side}`;
+  if (side === 'even') return t('on plan');
+  return side === 'up' ? t('{figure} s ahead', { figure }) : t('{figure} s behind', { figure });
 };
 
 /** The run afterwards: what the clock says, what was called, and the log to take away. */
@@ -23,17 +26,17 @@ export const RunSummary = ({ model, run }: { model: RunModel; run: LiveRun }) =>
   return (
     <main class="run-over">
       <header class="lead-in">
-        <h1>{finished ? 'Finished' : 'Stopped'}</h1>
+        <h1>{finished ? t('Finished') : t('Stopped')}</h1>
         <p>{plan.name}</p>
       </header>
       <dl class="figures">
         <div>
-          <dt>time</dt>
+          <dt>{t('time')}</dt>
           <dd class="figure">{view.elapsedS === null ? '–' : clock(elapsedS)}</dd>
         </div>
         {phase.phase === 'finished' && phase.finishByGunS !== null && (
           <div>
-            <dt>by the gun</dt>
+            <dt>{t('by the gun')}</dt>
             <dd class="figure">{clock(phase.finishByGunS)}</dd>
           </div>
         )}
@@ -42,12 +45,12 @@ export const RunSummary = ({ model, run }: { model: RunModel; run: LiveRun }) =>
           <dd class="figure">{distance(view.progress.distanceM, plan.unit)}</dd>
         </div>
         <div>
-          <dt>pace /{unitName(plan.unit)}</dt>
+          <dt>{t('pace /{unit}', { unit: unitName(plan.unit) })}</dt>
           <dd class="figure">{pace((1000 * elapsedS) / view.progress.distanceM, plan.unit)}</dd>
         </div>
         {finish?.aheadS != null && (
           <div>
-            <dt>against plan</dt>
+            <dt>{t('against plan')}</dt>
             <dd class="figure">{driftText(finish.aheadS)}</dd>
           </div>
         )}
@@ -60,16 +63,18 @@ export const RunSummary = ({ model, run }: { model: RunModel; run: LiveRun }) =>
             saveFile(fileNameOf(plan.name, 'jsonl'), 'application/x-ndjson', await model.logFile())
           }
         >
-          Save the log
+          {t('Save the log')}
         </button>
         <button type="button" onClick={model.leave}>
-          Done
+          {t('Done')}
         </button>
       </div>
       <p class="note">
         {model.simulated.value
-          ? 'This was a practice at home: its log goes when you are done.'
-          : 'The log holds every position and press of this run. It stays on this device, under Runs, until you remove it; save it to have it elsewhere as well.'}
+          ? t('This was a practice at home: its log goes when you are done.')
+          : t(
+              'The log holds every position and press of this run. It stays on this device, under Runs, until you remove it; save it to have it elsewhere as well.',
+            )}
       </p>
       <DriftChart
         samples={run.cell.samples.value}
@@ -77,9 +82,13 @@ export const RunSummary = ({ model, run }: { model: RunModel; run: LiveRun }) =>
         unit={plan.unit}
         callsM={calls.flatMap((call) => call.distanceM ?? [])}
       />
-      <section class="heard" aria-label="What was called">
-        <h2>Calls</h2>
-        {dropped > 0 && <p class="note">{dropped} of them could not be sounded.</p>}
+      <section class="heard" aria-label={t('What was called')}>
+        <h2>{t('Calls')}</h2>
+        {dropped > 0 && (
+          <p class="note">
+            {t(plural(dropped, 'One of them could not be sounded.', '{n} of them could not be sounded.'))}
+          </p>
+        )}
         <CallBook calls={calls} startMs={view.progress.startMs} unit={plan.unit} />
       </section>
     </main>

@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { t } from '../../languages/text.ts';
 import { HoldButton } from '../parts/holdButton.tsx';
 
 const STOP_HOLD_MS = 1500;
@@ -17,11 +18,11 @@ export const Stop = ({ onStop }: { onStop: () => void }) => {
     return () => clearTimeout(timer);
   }, [asked.value]);
   return asked.value ? (
-    <HoldButton key="end" label="Hold again: end the run" holdMs={STOP_HOLD_MS} onHold={onStop} />
+    <HoldButton key="end" label={t('Hold again: end the run')} holdMs={STOP_HOLD_MS} onHold={onStop} />
   ) : (
     <HoldButton
       key="stop"
-      label="Hold to stop"
+      label={t('Hold to stop')}
       holdMs={STOP_HOLD_MS}
       onHold={() => {
         asked.value = true;
