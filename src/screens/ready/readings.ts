@@ -1,14 +1,34 @@
+import { type Message, message } from '../../core/units/message.ts';
+import { t } from '../../languages/text.ts';
 import type { ReadyModel } from '../../session/readyModel.ts';
 
 /** `must`: without it there is no race by ear. `better`: it works, worse. `wait`: not known yet. */
 export type Grade = 'good' | 'better' | 'must' | 'wait';
 
-export interface Reading {
-  readonly name: string;
+const NAMES = {
+  position: message('Position'),
+  screen: message('Screen'),
+  sound: message('Sound'),
+  delay: message('Earphone delay'),
+  buttons: message('Buttons'),
+  vibration: message('Vibration'),
+  motion: message('Steps'),
+  battery: message('Battery'),
+  storage: message('Log'),
+  offline: message('Offline'),
+} as const;
+type What = keyof typeof NAMES;
+
+interface Found {
+  readonly what: What;
   readonly grade: Grade;
   readonly text: string;
   /** What to do about it. */
   readonly help?: string;
+}
+
+export interface Reading extends Found {
+  readonly name: string;
 }
 
 /** Beyond this the receiver is still settling, or walls are near. */
@@ -20,147 +40,164 @@ const LEAST_MB = 20;
 /** Beyond this a call about a place comes a stride or two late. */
 const LATE_MS = 350;
 
-const wait = (name: string, text: string, help?: string): Reading => ({
-  name,
+const wait = (what: What, text: string, help?: string): Found => ({
+  what,
   grade: 'wait',
   text,
   ...(help === undefined ? {} : { help }),
 });
 
-const position = ({ reception, bestM }: ReadyModel): Reading => {
-  const name = 'Position';
+const position = ({ reception, bestM }: ReadyModel): Found => {
+  const what = 'position';
   const best = bestM.value;
   switch (reception.value) {
     case 'denied':
       return {
-        name,
+        what,
         grade: 'must',
-        text: 'Refused.',
-        help: 'Allow it for this page in the browser and in the system settings. Without it places are told by the plan’s clock.',
+        text: t('Refused.'),
+        help: t(
+          'Allow it for this page in the browser and in the system settings. Without it places are told by the plan’s clock.',
+        ),
       };
     case 'absent':
-      return { name, grade: 'must', text: 'This browser has none.', help: 'Use another browser.' };
+      return { what, grade: 'must', text: t('This browser has none.'), help: t('Use another browser.') };
     case 'waiting':
-      return wait(name, 'Nothing yet.', 'Go into the open. The first may take half a minute.');
+      return wait(what, t('Nothing yet.'), t('Go into the open. The first may take half a minute.'));
     default:
-      if (best === null) return { name, grade: 'better', text: 'It comes, and does not say how exact.' };
+      if (best === null) return { what, grade: 'better', text: t('It comes, and does not say how exact.') };
       return best <= FINE_M
-        ? { name, grade: 'good', text: `To ${Math.max(1, Math.round(best))} m.` }
+        ? {
+            what,
+            grade: 'good',
+            text: t('To {distance} m.||exact', { distance: Math.max(1, Math.round(best)) }),
+          }
         : {
-            name,
+            what,
             grade: 'better',
-            text: `Only to ${Math.round(best)} m.`,
-            help: 'Stay in the open a minute. If it stays so, allow the exact position in the settings.',
+            text: t('Only to {distance} m.||exact', { distance: Math.round(best) }),
+            help: t('Stay in the open a minute. If it stays so, allow the exact position in the settings.'),
           };
   }
 };
 
-const screen = ({ lock }: ReadyModel, lockIsWeak: boolean): Reading => {
-  const name = 'Screen';
+const screen = ({ lock }: ReadyModel, lockIsWeak: boolean): Found => {
+  const what = 'screen';
   if (lock.value === 'held' && lockIsWeak)
     return {
-      name,
+      what,
       grade: 'better',
-      text: 'This iOS lets an installed page go dark.',
-      help: 'Update to 18.4, or run in a tab of the browser, or set Auto-Lock to Never for the race.',
+      text: t('This iOS lets an installed page go dark.'),
+      help: t('Update to 18.4, or run in a tab of the browser, or set Auto-Lock to Never for the race.'),
     };
-  if (lock.value === 'held') return { name, grade: 'good', text: 'Stays on.' };
+  if (lock.value === 'held') return { what, grade: 'good', text: t('Stays on.') };
   if (lock.value === 'video')
-    return { name, grade: 'better', text: 'Kept on by a silent video.', help: 'It may pause your music.' };
+    return {
+      what,
+      grade: 'better',
+      text: t('Kept on by a silent video.'),
+      help: t('It may pause your music.'),
+    };
   return {
-    name,
+    what,
     grade: 'must',
-    text: 'May go dark.',
-    help: 'Switch low-power mode off. Else set the screen’s time-out to the longest: dark means no position.',
+    text: t('May go dark.'),
+    help: t(
+      'Switch low-power mode off. Else set the screen’s time-out to the longest: dark means no position.',
+    ),
   };
 };
 
-const sound = ({ sound: state, heard }: ReadyModel): Reading => {
-  const name = 'Sound';
+const sound = ({ sound: state, heard }: ReadyModel): Found => {
+  const what = 'sound';
   if (state.value === 'failed')
     return {
-      name,
+      what,
       grade: 'must',
-      text: 'The voice is not here.',
-      help: 'Open the page again with a network.',
+      text: t('The voice is not here.'),
+      help: t('Open the page again with a network.'),
     };
-  if (state.value === 'loading') return wait(name, 'The voice is being loaded.');
-  if (heard.value === 'yes') return { name, grade: 'good', text: 'Heard.' };
+  if (state.value === 'loading') return wait(what, t('The voice is being loaded.'));
+  if (heard.value === 'yes') return { what, grade: 'good', text: t('Heard.') };
   if (heard.value === 'no')
     return {
-      name,
+      what,
       grade: 'must',
-      text: 'Not heard.',
-      help: 'Turn the volume up, switch silent mode off, connect the earphones, and play again.',
+      text: t('Not heard.'),
+      help: t('Turn the volume up, switch silent mode off, connect the earphones, and play again.'),
     };
-  return wait(name, 'Put your earphones in and play the sample.');
+  return wait(what, t('Put your earphones in and play the sample.'));
 };
 
-const delay = ({ taps }: ReadyModel): Reading => {
-  const name = 'Earphone delay';
+const delay = ({ taps }: ReadyModel): Found => {
+  const what = 'delay';
   const late = taps.lateMs.value;
-  if (late === null) return wait(name, 'Not measured. It may be left out.');
+  if (late === null) return wait(what, t('Not measured. It may be left out.'));
   return late <= LATE_MS
-    ? { name, grade: 'good', text: `About ${Math.max(0, late)} ms, your finger included.` }
+    ? { what, grade: 'good', text: t('About {ms} ms, your finger included.', { ms: Math.max(0, late) }) }
     : {
-        name,
+        what,
         grade: 'better',
-        text: `About ${late} ms, your finger included.`,
-        help: 'Calls come so much late. Earphones with a wire have next to none.',
+        text: t('About {ms} ms, your finger included.', { ms: late }),
+        help: t('Calls come so much late. Earphones with a wire have next to none.'),
       };
 };
 
-const buttons = ({ pressed }: ReadyModel): Reading => {
-  const name = 'Buttons';
+const buttons = ({ pressed }: ReadyModel): Found => {
+  const what = 'buttons';
   if (pressed.value === null)
-    return { name, grade: 'good', text: 'Not used. The screen does all that they do.' };
+    return { what, grade: 'good', text: t('Not used. The screen does all that they do.') };
   return pressed.value > 0
-    ? { name, grade: 'good', text: 'They come through.' }
-    : wait(name, 'Press the headset’s button once.', 'If nothing comes, the screen does all that it does.');
+    ? { what, grade: 'good', text: t('They come through.') }
+    : wait(
+        what,
+        t('Press the headset’s button once.'),
+        t('If nothing comes, the screen does all that it does.'),
+      );
 };
 
-const battery = ({ battery: found }: ReadyModel): Reading => {
-  const name = 'Battery';
-  const help = 'Charge before the start, turn the brightness down, and switch low-power mode off.';
-  if (found.value === null) return wait(name, 'This browser does not say.', help);
+const battery = ({ battery: found }: ReadyModel): Found => {
+  const what = 'battery';
+  const help = t('Charge before the start, turn the brightness down, and switch low-power mode off.');
+  if (found.value === null) return wait(what, t('This browser does not say.'), help);
   const text = `${Math.round(100 * found.value.level)} %.`;
   return found.value.level >= LOW_BATTERY || found.value.charging
-    ? { name, grade: 'good', text }
-    : { name, grade: 'better', text, help };
+    ? { what, grade: 'good', text }
+    : { what, grade: 'better', text, help };
 };
 
-const storage = ({ kept, freeMB }: ReadyModel): Reading => {
-  const name = 'Log';
+const storage = ({ kept, freeMB }: ReadyModel): Found => {
+  const what = 'storage';
   if (freeMB.value !== null && freeMB.value < LEAST_MB)
-    return { name, grade: 'better', text: 'Little room.', help: 'Free some storage on the phone.' };
+    return { what, grade: 'better', text: t('Little room.'), help: t('Free some storage on the phone.') };
   return kept.value === true
-    ? { name, grade: 'good', text: 'Kept on this device until you remove it.' }
+    ? { what, grade: 'good', text: t('Kept on this device until you remove it.') }
     : {
-        name,
+        what,
         grade: 'better',
-        text: 'Kept on this device, but the browser may remove it.',
-        help: 'Install Soundline, or save the log after the run.',
+        text: t('Kept on this device, but the browser may remove it.'),
+        help: t('Install Soundline, or save the log after the run.'),
       };
 };
 
-const motion = ({ motion: leave }: ReadyModel): Reading => {
-  const name = 'Steps';
+const motion = ({ motion: leave }: ReadyModel): Found => {
+  const what = 'motion';
   switch (leave.value) {
     case 'given':
-      return { name, grade: 'good', text: 'Counted where the position fails.' };
+      return { what, grade: 'good', text: t('Counted where the position fails.') };
     case 'refused':
-      return { name, grade: 'better', text: 'Refused. Tunnels are bridged by your pace alone.' };
+      return { what, grade: 'better', text: t('Refused. Tunnels are bridged by your pace alone.') };
     case 'absent':
-      return { name, grade: 'better', text: 'This device does not count them.' };
+      return { what, grade: 'better', text: t('This device does not count them.') };
     case 'ask':
-      return wait(name, 'You will be asked.');
+      return wait(what, t('You will be asked.'));
   }
 };
 
-const vibration = ({ vibrates }: ReadyModel): Reading =>
+const vibration = ({ vibrates }: ReadyModel): Found =>
   vibrates
-    ? { name: 'Vibration', grade: 'good', text: 'Beside the sound.' }
-    : { name: 'Vibration', grade: 'better', text: 'Not on this device: the sound alone.' };
+    ? { what: 'vibration', grade: 'good', text: t('Beside the sound.') }
+    : { what: 'vibration', grade: 'better', text: t('Not on this device: the sound alone.') };
 
 /**
  * @param offline what src/offline says
@@ -170,7 +207,14 @@ export const readingsOf = (
   model: ReadyModel,
   offline: 'absent' | 'fetching' | 'ready' | 'failed',
   lockIsWeak: boolean,
-): readonly Reading[] => [
+): readonly Reading[] =>
+  foundBy(model, offline, lockIsWeak).map((found) => ({ ...found, name: t(NAMES[found.what]) }));
+
+const foundBy = (
+  model: ReadyModel,
+  offline: 'absent' | 'fetching' | 'ready' | 'failed',
+  lockIsWeak: boolean,
+): readonly Found[] => [
   position(model),
   screen(model, lockIsWeak),
   sound(model),
@@ -181,28 +225,32 @@ export const readingsOf = (
   battery(model),
   storage(model),
   offline === 'ready'
-    ? { name: 'Offline', grade: 'good', text: 'Works without a network.' }
+    ? { what: 'offline', grade: 'good', text: t('Works without a network.') }
     : offline === 'fetching'
-      ? wait('Offline', 'Being stored.')
+      ? wait('offline', t('Being stored.'))
       : {
-          name: 'Offline',
+          what: 'offline',
           grade: 'better',
-          text: 'Needs a network to open.',
-          help: 'Do not close the page before the race.',
+          text: t('Needs a network to open.'),
+          help: t('Do not close the page before the race.'),
         },
 ];
 
 /** What has to be known before anybody can be called ready. */
-const NEEDED = ['Position', 'Screen', 'Sound'];
+const NEEDED: Partial<Record<What, Message>> = {
+  position: message('position||in a list'),
+  screen: message('screen||in a list'),
+  sound: message('sound||in a list'),
+};
 
 export const verdictOf = (
   readings: readonly Reading[],
 ): { readonly ready: boolean; readonly text: string } => {
-  const names = (list: readonly Reading[]): string => list.map((r) => r.name.toLowerCase()).join(', ');
+  const names = (list: readonly Reading[]): string => list.map((r) => t(NEEDED[r.what] ?? r.name)).join(', ');
   const missing = readings.filter((r) => r.grade === 'must');
-  if (missing.length > 0) return { ready: false, text: `Not ready: ${names(missing)}.` };
-  const open = readings.filter((r) => r.grade === 'wait' && NEEDED.includes(r.name));
+  if (missing.length > 0) return { ready: false, text: t('Not ready: {names}.', { names: names(missing) }) };
+  const open = readings.filter((r) => r.grade === 'wait' && r.what in NEEDED);
   return open.length > 0
-    ? { ready: false, text: `Still open: ${names(open)}.` }
-    : { ready: true, text: 'Ready.' };
+    ? { ready: false, text: t('Still open: {names}.', { names: names(open) }) }
+    : { ready: true, text: t('Ready.') };
 };

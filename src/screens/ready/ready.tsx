@@ -1,5 +1,7 @@
 import type { ReadonlySignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import { type Message, message } from '../../core/units/message.ts';
+import { t } from '../../languages/text.ts';
 import type { ReadyModel } from '../../session/readyModel.ts';
 import { type Grade, readingsOf, verdictOf } from './readings.ts';
 
@@ -20,11 +22,11 @@ interface Props {
 
 /** Shape as well as colour tells how it stands. */
 const SIGNS: Record<Grade, string> = { good: '●', better: '▲', must: '■', wait: '○' };
-const GRADES: Record<Grade, string> = {
-  good: 'fine',
-  better: 'could be better',
-  must: 'missing',
-  wait: 'open',
+const GRADES: Record<Grade, Message> = {
+  good: message('fine'),
+  better: message('could be better'),
+  must: message('missing'),
+  wait: message('open||not known yet'),
 };
 
 const InstallHint = ({ install }: { install: InstallSigns }) => {
@@ -33,14 +35,14 @@ const InstallHint = ({ install }: { install: InstallSigns }) => {
     <p class="hint">
       {install.canAsk.value ? (
         <button type="button" onClick={() => void install.ask()}>
-          Install Soundline
+          {t('Install Soundline')}
         </button>
       ) : (
-        install.byHand && 'Install first: Share, then Add to Home Screen, and set up your plan there. '
+        install.byHand && t('Install first: Share, then Add to Home Screen, and set up your plan there.')
       )}{' '}
       {install.byHand
-        ? 'A tab and the installed app do not share what they store.'
-        : 'Installed it opens without a network, and the browser keeps its logs.'}
+        ? t('A tab and the installed app do not share what they store.')
+        : t('Installed it opens without a network, and the browser keeps its logs.')}
     </p>
   );
 };
@@ -52,16 +54,20 @@ export const ReadyScreen = ({ model, offline, install }: Props) => {
     return (
       <main class="run-before" data-sound={model.sound.value}>
         <header class="lead-in">
-          <h1>Ready to race?</h1>
-          <p>Tries each thing that a race needs, on this device, as it will be used. It takes a minute.</p>
+          <h1>{t('Ready to race?')}</h1>
+          <p>
+            {t('Tries each thing that a race needs, on this device, as it will be used. It takes a minute.')}
+          </p>
         </header>
         <InstallHint install={install} />
         <p class="note">
-          You will be asked for your position. It stays on this device. Stand outside, with your earphones in.
+          {t(
+            'You will be asked for your position. It stays on this device. Stand outside, with your earphones in.',
+          )}
         </p>
         <div class="buttons">
           <button type="button" class="main-button" onClick={() => void model.begin()}>
-            Begin the check
+            {t('Begin the check')}
           </button>
         </div>
       </main>
@@ -71,33 +77,34 @@ export const ReadyScreen = ({ model, offline, install }: Props) => {
   return (
     <main class="run-before" data-sound={model.sound.value}>
       <header class="lead-in">
-        <h1>{verdict.ready ? 'Ready' : 'Not ready yet'}</h1>
+        <h1>{verdict.ready ? t('Ready') : t('Not ready yet')}</h1>
         <p role="status" data-ready={verdict.ready}>
           {verdict.text}
         </p>
       </header>
-      <ul class="instruments" aria-label="Checks">
-        {readings.map(({ name, grade, text, help }) => (
-          <li key={name} data-grade={grade === 'must' ? 'bad' : grade === 'better' ? 'warn' : grade}>
+      <ul class="instruments" aria-label={t('Checks')}>
+        {readings.map(({ what, name, grade, text, help }) => (
+          <li key={what} data-grade={grade === 'must' ? 'bad' : grade === 'better' ? 'warn' : grade}>
             <span class="sign" aria-hidden="true">
               {SIGNS[grade]}
             </span>
             <div>
-              <b>{name}</b> <span class="unseen">({GRADES[grade]})</span> {text}
+              <b>{name}</b> <span class="unseen">({t(GRADES[grade])})</span> {text}
               {help !== undefined && <p class="note">{help}</p>}
-              {name === 'Sound' && <SoundTrial model={model} />}
-              {name === 'Earphone delay' && <DelayTrial model={model} />}
+              {what === 'sound' && <SoundTrial model={model} />}
+              {what === 'delay' && <DelayTrial model={model} />}
             </div>
           </li>
         ))}
       </ul>
       <p class="note">
-        No page can see whether low-power mode is on, or how bright the screen is: switch the one off and turn
-        the other down. Do not press the power button during the run.
+        {t(
+          'No page can see whether low-power mode is on, or how bright the screen is: switch the one off and turn the other down. Do not press the power button during the run.',
+        )}
       </p>
       <div class="buttons">
         <a class="button main-button" href="#/run">
-          {verdict.ready ? 'To the start' : 'To the start all the same'}
+          {verdict.ready ? t('To the start') : t('To the start all the same')}
         </a>
       </div>
     </main>
@@ -107,16 +114,16 @@ export const ReadyScreen = ({ model, offline, install }: Props) => {
 const SoundTrial = ({ model }: { model: ReadyModel }) => (
   <div class="buttons">
     <button type="button" onClick={model.play}>
-      Play the sample
+      {t('Play the sample')}
     </button>
     {model.heard.value === 'playing' && (
       <>
-        <span>Did you hear it?</span>
+        <span>{t('Did you hear it?')}</span>
         <button type="button" onClick={() => model.sayHeard(true)}>
-          Yes
+          {t('Yes')}
         </button>
         <button type="button" onClick={() => model.sayHeard(false)}>
-          No
+          {t('No')}
         </button>
       </>
     )}
@@ -127,11 +134,11 @@ const DelayTrial = ({ model }: { model: ReadyModel }) => (
   <div class="buttons">
     {model.taps.running.value ? (
       <button type="button" class="tap-here" onPointerDown={model.taps.tap} onKeyDown={model.taps.tap}>
-        Tap with each beat
+        {t('Tap with each beat')}
       </button>
     ) : (
       <button type="button" onClick={model.taps.start}>
-        Measure
+        {t('Measure||press')}
       </button>
     )}
   </div>
