@@ -37,6 +37,7 @@ import { askForMotion, motionLeave, watchSteps } from './sensors/motion.ts';
 import { simulate } from './sensors/simulated.ts';
 import { TOWN } from './sensors/simulatedReceiver.ts';
 import { watchVisibility } from './sensors/visibility.ts';
+import { afterPaint } from './session/afterPaint.ts';
 import { readBattery, readFreeMB } from './session/battery.ts';
 import { pastRunsOf } from './session/coursePast.ts';
 import { createPlanModel } from './session/planModel.ts';
@@ -58,6 +59,7 @@ import { createBuzz } from './voice/device/buzz.ts';
 import { createClick } from './voice/device/click.ts';
 import { pageTime } from './voice/device/pageTime.ts';
 import { createSpeaker } from './voice/device/speaker.ts';
+import { warmOutput } from './voice/device/warmOutput.ts';
 import { voiceOf } from './voice/utter.ts';
 
 /** What a runner hears who tries the sound. */
@@ -68,13 +70,16 @@ const TELL_WITHIN_MS = 2000;
 const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no #page');
 
-const speaker = createSpeaker(english.pack, `/voice/${english.pack.variants.normal.file}`, pageTime);
+const speaker = createSpeaker(english.pack, `/voice/${english.pack.variants.normal.file}`, pageTime, (load) =>
+  afterPaint(() => void warmOutput().then(load)),
+);
 const voice = voiceOf(english.pack, english.words);
-const demoLine = demoCourse();
+// Measured when it is first looked at: nobody who wants to run should wait for it.
+const demoLine = computed(demoCourse);
 const demoTape = () =>
   simulate({
     plan: demoPlan,
-    line: demoLine,
+    line: demoLine.value,
     runner: demoRunner,
     receiver: { ...TOWN, deadM: demoDeadM },
     presses: demoPresses,
@@ -95,7 +100,7 @@ const review = createReviewModel({
   wallMs: Date.now,
 });
 // What kept runs say is known once they were read.
-void review.refresh();
+afterPaint(() => void review.refresh());
 const prepare = createPrepareModel({
   plan,
   keep: localStorage,
@@ -116,7 +121,7 @@ const route = watchRoute();
 const rehearse = createRehearseModel({
   configOf: (source) =>
     source === 'demo'
-      ? { plan: demoPlan, course: demoLine, voice }
+      ? { plan: demoPlan, course: demoLine.value, voice }
       : { plan: plan.plan.value, course: plan.course.value, voice },
   tapeOf: (source) => (source === 'demo' ? demoTape() : practiceTape(plan.plan.value, plan.course.value)),
   ear: speaker,

@@ -36,8 +36,17 @@ const WAKE_LOOK_MS = 20;
 /** A runner waits this long for the voice, not longer: 1.3 MB on a slow line. */
 const LOAD_WITHIN_MS = 15_000;
 
-/** Loads the pack and makes the one speaker of the page. */
-export const createSpeaker = (pack: Pack, spriteUrl: string, time: PageTime): Speaker => {
+/**
+ * Loads the pack and makes the one speaker of the page.
+ * @param begin  when to load, unless a touch wakes the speaker before: making an audio context can hold a page up for a
+ *   tenth of a second, which the first picture should not have to wait for
+ */
+export const createSpeaker = (
+  pack: Pack,
+  spriteUrl: string,
+  time: PageTime,
+  begin: (load: () => void) => void = (load) => load(),
+): Speaker => {
   const state = signal<SpeakerState>('loading');
   const trouble = signal<string | null>(null);
   const pulse = createPulse();
@@ -102,8 +111,15 @@ export const createSpeaker = (pack: Pack, spriteUrl: string, time: PageTime): Sp
     }
   };
 
+  let loaded: Promise<void> | null = null;
+  const loadOnce = (): Promise<void> => {
+    loaded ??= load();
+    return loaded;
+  };
+
   const wake = async (): Promise<boolean> => {
     touched = true;
+    const loading = loadOnce();
     const asleep = outputNow();
     if (asleep !== null) resume(asleep);
     // Pressed before the voice is there: the first call must not be lost to it.
@@ -144,7 +160,7 @@ export const createSpeaker = (pack: Pack, spriteUrl: string, time: PageTime): Sp
     return 'scheduled';
   };
 
-  const loading = load();
+  begin(() => void loadOnce());
   return {
     state,
     trouble,
