@@ -10,7 +10,8 @@ import {
   type RunFacts,
   raceFacts,
 } from '../core/review/trend.ts';
-import { sayDoorError } from '../core/units/result.ts';
+import { type Message, message, plural } from '../core/units/message.ts';
+import { refusal } from '../languages/refusal.ts';
 import { runFile } from '../log/exportBackup.ts';
 import { runCsv } from '../log/exportCsv.ts';
 import { runGeoJson } from '../log/exportGeoJson.ts';
@@ -46,7 +47,7 @@ export interface ReviewModel {
   /** Share of a log that is put together, 0 to 1; null when nothing is. */
   readonly reading: ReadonlySignal<number | null>;
   /** What was done or went wrong last, for people. */
-  readonly said: Signal<string>;
+  readonly said: Signal<Message | null>;
   readonly replay: ReadonlySignal<Replay | null>;
   /** Reads the list. */
   readonly refresh: () => Promise<void>;
@@ -81,9 +82,25 @@ export interface ReviewParts {
   readonly wallMs: () => number;
 }
 
-const NO_STORAGE = 'This browser keeps no runs here.';
+const NO_STORAGE = message('This browser keeps no runs here.');
 const breathe = (): Promise<void> => new Promise((done) => setTimeout(done, 0));
-const runs = (n: number): string => (n === 1 ? 'One run' : `${n} runs`);
+
+const addedText = ({ added, skipped }: { added: number; skipped: number }): Message => {
+  const runs = plural(added, 'One run added.', '{n} runs added.');
+  return skipped === 0
+    ? runs
+    : message('{runs} {left}', {
+        runs,
+        left: plural(skipped, 'One point or line was left out.', '{n} points or lines were left out.'),
+      });
+};
+
+const restoredText = ({ added, cut }: { added: number; cut: boolean }): Message => {
+  const runs = plural(added, 'One run restored.', '{n} runs restored.');
+  return cut
+    ? message('{runs} The file was cut short. Open the page anew to see your settings.', { runs })
+    : message('{runs} Open the page anew to see your settings.', { runs });
+};
 
 const openOf = (id: number, read: ReadRun, digest: Digest | PracticeDigest): OpenRun => ({
   id,
@@ -108,7 +125,7 @@ export const createReviewModel = (parts: ReviewParts): ReviewModel => {
   const rows = signal<readonly RunRow[] | null>(null);
   const open = signal<OpenRun | null>(null);
   const reading = signal<number | null>(null);
-  const said = signal('');
+  const said = signal<Message | null>(null);
   const replay = signal<Replay | null>(null);
   const counts = signal(keep.getItem(COUNTS_KEY) !== 'no');
   const facts = computed(() => (rows.value ?? []).flatMap(factsOf));
@@ -174,10 +191,10 @@ export const createReviewModel = (parts: ReviewParts): ReviewModel => {
     refresh,
     prepareAll,
     look: async (id) => {
-      said.value = '';
+      said.value = null;
       try {
         open.value = await digestOf(id);
-        if (open.value === null) said.value = 'This run cannot be read by this version.';
+        if (open.value === null) said.value = message('This run cannot be read by this version.');
       } catch {
         said.value = NO_STORAGE;
       }
@@ -191,22 +208,18 @@ export const createReviewModel = (parts: ReviewParts): ReviewModel => {
     remove: async (id) => {
       if (open.value?.id === id) open.value = null;
       await shelf.remove(id);
-      said.value = 'The run is deleted.';
+      said.value = message('The run is deleted.');
       await refresh();
     },
     addFile: async (text) => {
       const got = await shelf.addFile(text);
-      said.value = got.ok
-        ? `${runs(got.value.added)} added${got.value.skipped > 0 ? `, ${got.value.skipped} points or lines left out` : ''}.`
-        : sayDoorError(got.error);
+      said.value = got.ok ? addedText(got.value) : refusal(got.error);
       await refresh();
       await prepareAll();
     },
     restore: async (text) => {
       const got = await shelf.restore(text);
-      said.value = got.ok
-        ? `${runs(got.value.added)} restored${got.value.cut ? '; the file was cut short' : ''}. Open the page anew to see your settings.`
-        : sayDoorError(got.error);
+      said.value = got.ok ? restoredText(got.value) : refusal(got.error);
       await refresh();
     },
     backup: async () => ({

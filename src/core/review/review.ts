@@ -1,6 +1,7 @@
 import type { CourseLine } from '../course/line.ts';
 import type { RacePlan } from '../plan/racePlan.ts';
 import { scheduleOf } from '../plan/schedule.ts';
+import type { Message } from '../units/message.ts';
 import type { Digest } from './digest.ts';
 import {
   type Fade,
@@ -18,7 +19,7 @@ import { summaryOf } from './summary.ts';
 
 /** Everything a review shows, from a digest and its plan. */
 export interface Review {
-  readonly summary: readonly string[];
+  readonly summary: readonly Message[];
   readonly splits: readonly RanSplit[];
   readonly projected: readonly Projected[];
   readonly opening: RanOpening | null;

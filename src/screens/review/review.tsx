@@ -1,15 +1,18 @@
+import { type Message, message } from '../../core/units/message.ts';
+import { t } from '../../languages/text.ts';
 import { isPractice } from '../../session/reviewFold.ts';
 import { EXPORTS, type ExportKind, type OpenRun, type ReviewModel } from '../../session/reviewModel.ts';
+import { shownMoment } from '../parts/dates.ts';
 import { fileNameOf, saveFile } from '../parts/files.tsx';
 import { Calls } from './calls.tsx';
 import { DriftOver, Facts, HeartOver, HeightOver, PaceOver, Projections } from './charts.tsx';
 import { PracticeReview } from './practiceReview.tsx';
 
-const EXPORT_NAMES: Readonly<Record<ExportKind, string>> = {
-  gpx: 'GPX track',
-  csv: 'CSV table',
-  geojson: 'GeoJSON map',
-  log: 'Run with its log',
+const EXPORT_NAMES: Readonly<Record<ExportKind, Message>> = {
+  gpx: message('GPX track'),
+  csv: message('CSV table'),
+  geojson: message('GeoJSON map'),
+  log: message('Run with its log'),
 };
 
 const Exports = ({ model, run }: { model: ReviewModel; run: OpenRun }) => {
@@ -21,7 +24,7 @@ const Exports = ({ model, run }: { model: ReviewModel; run: OpenRun }) => {
     <div class="buttons">
       {EXPORTS.filter((kind) => kind !== 'csv' || !isPractice(run.digest)).map((kind) => (
         <button key={kind} type="button" onClick={() => void save(kind)}>
-          {EXPORT_NAMES[kind]}
+          {t(EXPORT_NAMES[kind])}
         </button>
       ))}
     </div>
@@ -41,17 +44,17 @@ export const ReviewScreen = ({ model, run }: { model: ReviewModel; run: OpenRun 
       <header class="lead-in">
         <p>
           <button type="button" onClick={model.close}>
-            All runs
+            {t('All runs')}
           </button>
         </p>
         <h1>{plan.name}</h1>
-        <p>{new Date(run.id).toLocaleString()}</p>
+        <p>{shownMoment(run.id)}</p>
       </header>
       {shown !== null && (
         <>
-          <ul class="five-lines" aria-label="In five lines">
+          <ul class="five-lines" aria-label={t('In five lines')}>
             {shown.review.summary.map((line) => (
-              <li key={line}>{line}</li>
+              <li key={line.text}>{t(line)}</li>
             ))}
           </ul>
           <DriftOver {...shown} />
@@ -64,10 +67,10 @@ export const ReviewScreen = ({ model, run }: { model: ReviewModel; run: OpenRun 
       )}
       {isPractice(digest) && <PracticeReview digest={digest} unit={plan.unit} />}
       <Calls model={model} calls={digest.calls} unit={plan.unit} />
-      <section aria-label="Take it away">
-        <h2>Take it away</h2>
+      <section aria-label={t('Take it away')}>
+        <h2>{t('Take it away')}</h2>
         <Exports model={model} run={run} />
-        <p class="note">Files stay on this device until you send them somewhere.</p>
+        <p class="note">{t('Files stay on this device until you send them somewhere.')}</p>
       </section>
     </main>
   );

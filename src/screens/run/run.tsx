@@ -3,7 +3,7 @@ import type { RacePlan } from '../../core/plan/racePlan.ts';
 import { t } from '../../languages/text.ts';
 import type { LiveRun } from '../../session/liveRun.ts';
 import type { RunModel } from '../../session/runModel.ts';
-import { distance, span, unitName } from '../format.ts';
+import { shortDistance, span, unitName } from '../format.ts';
 import { BrokenOff } from './brokenOff.tsx';
 import { Choices } from './choices.tsx';
 import { Instruments } from './instruments.tsx';
@@ -29,7 +29,7 @@ export const RunScreen = ({ model, plan }: { model: RunModel; plan: RacePlan }) 
 const planLine = (plan: RacePlan): string =>
   t('{name}: {distance} {unit} in {time}.', {
     name: plan.name,
-    distance: Number(distance(plan.distanceM, plan.unit, 4)),
+    distance: shortDistance(plan.distanceM, plan.unit, 4),
     unit: unitName(plan.unit),
     time: span(plan.goalS),
   });

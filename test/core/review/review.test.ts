@@ -3,7 +3,8 @@ import { readRacePlan } from '../../../src/core/plan/parseRacePlan.ts';
 import type { RacePlan } from '../../../src/core/plan/racePlan.ts';
 import { digestOf } from '../../../src/core/review/digest.ts';
 import { passedAtS } from '../../../src/core/review/passing.ts';
-import { reviewOf } from '../../../src/core/review/review.ts';
+import { type Review, reviewOf } from '../../../src/core/review/review.ts';
+import { written } from '../../../src/core/units/message.ts';
 import { spoken as english } from '../../../src/languages/en/spoken.ts';
 import { NO_PRESSES, type Simulated, simulate } from '../../../src/sensors/simulated.ts';
 import { OPEN_SKY } from '../../../src/sensors/simulatedReceiver.ts';
@@ -11,6 +12,7 @@ import { roadOf } from '../../../src/sensors/simulatedRoad.ts';
 import { type RunnerModel, STEADY } from '../../../src/sensors/simulatedRunner.ts';
 import { voiceOf } from '../../../src/voice/utter.ts';
 
+const lines = ({ summary }: Review): readonly string[] => summary.map((line) => written(line));
 const voice = voiceOf(english.pack, english.words);
 
 const planOf = (value: object): RacePlan => {
@@ -53,8 +55,8 @@ describe('a race that went to plan', () => {
 
   test('is said in five lines', () => {
     expect(r.summary).toHaveLength(5);
-    expect(r.summary[1]).toContain('the opening was capped');
-    expect(r.summary[3]).toContain('even');
+    expect(lines(r)[1]).toContain('the opening was capped');
+    expect(lines(r)[3]).toContain('even');
   });
 
   test('the projected finish at half-way holds the truth', () => {
@@ -77,7 +79,7 @@ describe('a race that did not', () => {
     expect(r.opening?.verdict).toBe('tooQuick');
     expect(r.fade?.share).toBeGreaterThan(0.03);
     expect(r.fade?.worst.fromM).toBe(9000);
-    expect(r.summary[4]).toContain('hold the opening back');
+    expect(lines(r)[4]).toContain('hold the opening back');
   });
 
   test('a station that cost ten seconds is found', () => {
@@ -99,7 +101,7 @@ describe('a race that did not', () => {
     const r = reviewOf(digest, plan, line);
     expect(digest.finishS).toBeNull();
     expect(r.splits).toHaveLength(4);
-    expect(r.summary[0]).toContain('ended at 4.2 km');
+    expect(lines(r)[0]).toContain('ended at 4.2 km');
     expect(passedAtS(digest, 5000)).toBeNull();
   });
 });
