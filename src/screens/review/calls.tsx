@@ -1,6 +1,8 @@
 import { useSignal } from '@preact/signals';
 import type { SaidCall } from '../../core/review/digest.ts';
+import { decimal } from '../../core/units/message.ts';
 import type { DistanceUnit } from '../../core/units/units.ts';
+import { t } from '../../languages/text.ts';
 import type { ReviewModel } from '../../session/reviewModel.ts';
 import { clock, distance, unitName } from '../format.ts';
 import { signed } from './charts.tsx';
@@ -38,10 +40,10 @@ const HearAgain = ({ model, calls }: Props) => {
   const [a, b] = [Math.min(from.value, to.value), Math.max(from.value, to.value)];
   return (
     <div class="hear">
-      {choose('From', from)}
-      {choose('To', to)}
+      {choose(t('From||call'), from)}
+      {choose(t('To||call'), to)}
       <label>
-        Rate between calls
+        {t('Rate between calls')}
         <select value={rate.value} onChange={(e) => (rate.value = Number(e.currentTarget.value))}>
           {RATES.map((r) => (
             <option key={r} value={r}>
@@ -56,25 +58,34 @@ const HearAgain = ({ model, calls }: Props) => {
           class="main-button"
           onClick={() => void model.hear(calls[a]?.startS ?? 0, calls[b]?.endS ?? 0, rate.value)}
         >
-          Hear it again
+          {t('Hear it again')}
         </button>
       ) : (
         <button type="button" class="main-button" onClick={model.hush}>
-          Stop at {clock(at)}
+          {t('Stop at {time}', { time: clock(at) })}
         </button>
       )}
     </div>
   );
 };
 
+/** What the call was made from. */
+const beliefText = ({ aheadS, aheadSdS }: SaidCall): string => {
+  if (aheadS === null) return '';
+  const ahead = signed(aheadS);
+  return aheadSdS === null
+    ? t('It believed {ahead} s.', { ahead })
+    : t('It believed {ahead} s, give or take {off} s.', { ahead, off: decimal(1.96 * aheadSdS, 1) });
+};
+
 /** Every call in its place, each with the reason why it was said. */
 export const Calls = (props: Props) => {
   const { model, calls, unit } = props;
   const sounding = model.replay.value?.callId.value ?? null;
-  if (calls.length === 0) return <p class="note">Nothing was called.</p>;
+  if (calls.length === 0) return <p class="note">{t('Nothing was called.')}</p>;
   return (
-    <section class="said" aria-label="Calls">
-      <h2>Calls</h2>
+    <section class="said" aria-label={t('Calls')}>
+      <h2>{t('Calls')}</h2>
       <HearAgain {...props} />
       <ol class="said-calls">
         {calls.map((call) => (
@@ -82,19 +93,17 @@ export const Calls = (props: Props) => {
             <span class="call-when figure">{clock(call.startS)}</span>
             <details>
               <summary>
-                {call.text || '(tone)'}
-                <span class="unseen">: why did it say that?</span>
+                {call.text || t('(tone)')}
+                <span class="unseen">: {t('why did it say that?')}</span>
               </summary>
               <p class="note">
-                Why: {call.why || 'no reason kept'}.
-                {call.aheadS !== null && ` It believed ${signed(call.aheadS)} s`}
-                {call.aheadSdS !== null && `, give or take ${(1.96 * call.aheadSdS).toFixed(1)} s.`}
+                {t('Why: {why}.', { why: call.why })} {beliefText(call)}
               </p>
               <button
                 type="button"
                 onClick={() => void model.hear(call.startS - ROUND_S, call.endS + ROUND_S, 1)}
               >
-                Hear this call
+                {t('Hear this call')}
               </button>
             </details>
             <span class="call-where figure">

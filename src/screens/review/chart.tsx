@@ -1,5 +1,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import uPlot from 'uplot';
+import { decimalUpTo } from '../../core/units/message.ts';
+import { shownNumber } from '../../languages/text.ts';
 import { useWidth } from '../parts/width.ts';
 
 /** One line of a chart, or the edge of its band. Told apart by dash and width, not by colour alone. */
@@ -66,7 +68,7 @@ export const Chart = ({ title, xs, xUnit, lines, band, format, upsideDown, zero 
         },
         axes: [
           {
-            ...axisOf((v) => String(v), [1]),
+            ...axisOf((v) => shownNumber(decimalUpTo(v, 2)), [1]),
             size: 34,
             label: xUnit,
             labelSize: 18,
@@ -96,7 +98,7 @@ export const Chart = ({ title, xs, xUnit, lines, band, format, upsideDown, zero 
     );
     plot.current = made;
     return () => made.destroy();
-  }, [xs, width]);
+  }, [xs, width, xUnit]);
   return (
     <figure class="chart" aria-label={title}>
       <figcaption>

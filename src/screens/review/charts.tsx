@@ -1,8 +1,11 @@
 import { useMemo } from 'preact/hooks';
 import type { RacePlan } from '../../core/plan/racePlan.ts';
 import type { Digest } from '../../core/review/digest.ts';
+import type { RanOpening } from '../../core/review/parts.ts';
 import type { Review } from '../../core/review/review.ts';
+import { decimal, type Message, message } from '../../core/units/message.ts';
 import { metresPer, pacePer } from '../../core/units/units.ts';
+import { screenLanguage, t } from '../../languages/text.ts';
 import type { OpenRun } from '../../session/reviewModel.ts';
 import { distance, pace, span, unitName } from '../format.ts';
 import { Chart, DIM, PAPER } from './chart.tsx';
@@ -57,20 +60,20 @@ export const DriftOver = (shown: RaceShown) => {
           stroke: DIM,
           width: 0.5,
         },
-        { label: 'seconds ahead (+) or behind (−)', values: samples.map((s) => s.aheadS), stroke: PAPER },
-        { label: 'a call sounded', values: near, stroke: UP, points: true },
-        { label: 'on plan', values: samples.map(() => 0), stroke: DOWN, width: 1.5, dash: [7, 5] },
+        { label: t('seconds ahead (+) or behind (−)'), values: samples.map((s) => s.aheadS), stroke: PAPER },
+        { label: t('a call sounded'), values: near, stroke: UP, points: true },
+        { label: t('on plan'), values: samples.map(() => 0), stroke: DOWN, width: 1.5, dash: [7, 5] },
       ],
     };
-  }, [digest]);
+  }, [digest, screenLanguage.value]);
   const unit = unitName(plan.unit);
   return (
     <>
-      <Chart title="Drift" xUnit={unit} band={[0, 1]} zero format={(v) => signed(v)} {...made} />
+      <Chart title={t('Drift')} xUnit={unit} band={[0, 1]} zero format={(v) => signed(v)} {...made} />
       <TableBehind
-        title="Splits against plan, as a table"
+        title={t('Splits against plan, as a table')}
         open
-        head={[unit, 'time', 'split', 'planned', 'ahead or behind, s']}
+        head={[unit, t('time'), t('split'), t('planned'), t('ahead or behind, s')]}
         rows={review.splits.map((s) => [
           distance(s.atM, plan.unit, s.atM === plan.distanceM ? 2 : 0),
           span(s.timeS),
@@ -103,14 +106,14 @@ export const PaceOver = (shown: RaceShown) => {
       xs: xsOf(shown),
       lines: [
         {
-          label: 'planned',
+          label: t('planned'),
           values: review.plannedSPerKm.map((p) => pacePer(plan.unit, p)),
           stroke: DOWN,
           width: 1.5,
           dash: [7, 5],
         },
         {
-          label: 'run',
+          label: t('run||as it was run'),
           values: ran.map((p, i) =>
             p === null || p > SLOWEST_SHOWN * (review.plannedSPerKm[i] ?? p) ? null : pacePer(plan.unit, p),
           ),
@@ -118,10 +121,10 @@ export const PaceOver = (shown: RaceShown) => {
         },
       ],
     };
-  }, [digest]);
+  }, [digest, screenLanguage.value]);
   return (
     <Chart
-      title={`Pace, per ${unitName(plan.unit)} (quicker is higher)`}
+      title={t('Pace, per {unit} (quicker is higher)', { unit: unitName(plan.unit) })}
       xUnit={unitName(plan.unit)}
       upsideDown
       format={(v) => span(v)}
@@ -136,13 +139,18 @@ export const HeartOver = (shown: RaceShown) => {
   const made = useMemo(
     () => ({
       xs: xsOf(shown),
-      lines: [{ label: 'beats a minute', values: digest.samples.map((s) => s.heartBpm), stroke: PAPER }],
+      lines: [{ label: t('beats a minute'), values: digest.samples.map((s) => s.heartBpm), stroke: PAPER }],
     }),
-    [digest],
+    [digest, screenLanguage.value],
   );
   if (digest.samples.every((s) => s.heartBpm === null)) return null;
   return (
-    <Chart title="Heart rate" xUnit={unitName(plan.unit)} format={(v) => String(Math.round(v))} {...made} />
+    <Chart
+      title={t('Heart rate')}
+      xUnit={unitName(plan.unit)}
+      format={(v) => String(Math.round(v))}
+      {...made}
+    />
   );
 };
 
@@ -154,12 +162,17 @@ export const HeightOver = ({ plan, run }: RaceShown) => {
     if (course == null || heights == null) return null;
     return {
       xs: Array.from(course.alongM, (m) => m / metresPer(plan.unit)),
-      lines: [{ label: 'metres', values: Array.from(heights), stroke: PAPER }],
+      lines: [{ label: t('metres'), values: Array.from(heights), stroke: PAPER }],
     };
-  }, [course]);
+  }, [course, screenLanguage.value]);
   return (
     made && (
-      <Chart title="Height" xUnit={unitName(plan.unit)} format={(v) => String(Math.round(v))} {...made} />
+      <Chart
+        title={t('Height')}
+        xUnit={unitName(plan.unit)}
+        format={(v) => String(Math.round(v))}
+        {...made}
+      />
     )
   );
 };
@@ -167,8 +180,15 @@ export const HeightOver = ({ plan, run }: RaceShown) => {
 /** What the finish was thought to be, at each checkpoint. */
 export const Projections = ({ plan, digest, review }: RaceShown) => (
   <TableBehind
-    title="Projected finish at each checkpoint"
-    head={[unitName(plan.unit), 'time', 'ahead or behind, s', 'projected', 'give or take', 'it was']}
+    title={t('Projected finish at each checkpoint')}
+    head={[
+      unitName(plan.unit),
+      t('time'),
+      t('ahead or behind, s'),
+      t('projected'),
+      t('give or take'),
+      t('it was'),
+    ]}
     rows={review.projected.map((p) => [
       distance(p.atM, plan.unit, 1),
       span(p.timeS),
@@ -180,6 +200,12 @@ export const Projections = ({ plan, digest, review }: RaceShown) => (
   />
 );
 
+const VERDICTS: Readonly<Record<RanOpening['verdict'], Message>> = {
+  capped: message('capped'),
+  tooQuick: message('not capped'),
+  slow: message('slow'),
+};
+
 /** What stations cost, and how the opening and reception were. */
 export const Facts = ({ plan, digest, review }: RaceShown) => {
   const { opening, fade, stations } = review;
@@ -189,27 +215,33 @@ export const Facts = ({ plan, digest, review }: RaceShown) => {
       {opening && (
         <>
           <dt>
-            Opening to {distance(opening.untilM, plan.unit, 1)} {unit}
+            {t('Opening to {distance} {unit}', { distance: distance(opening.untilM, plan.unit, 1), unit })}
           </dt>
           <dd>
-            {pace(opening.ranSPerKm, plan.unit)} run, {pace(opening.plannedSPerKm, plan.unit)} planned per{' '}
-            {unit}:{' '}
-            {opening.verdict === 'capped' ? 'capped' : opening.verdict === 'tooQuick' ? 'not capped' : 'slow'}
+            {t('{run} run, {planned} planned per {unit}: {verdict}', {
+              run: pace(opening.ranSPerKm, plan.unit),
+              planned: pace(opening.plannedSPerKm, plan.unit),
+              unit,
+              verdict: VERDICTS[opening.verdict],
+            })}
           </dd>
         </>
       )}
       {fade && (
         <>
-          <dt>Second half against the first</dt>
+          <dt>{t('Second half against the first')}</dt>
           <dd>
-            {Math.abs(100 * fade.share).toFixed(1)} % {fade.share > 0 ? 'slower' : 'quicker'}, hills and legs
-            taken out
+            {fade.share > 0
+              ? t('{percent} % slower, hills and legs taken out', { percent: decimal(100 * fade.share, 1) })
+              : t('{percent} % quicker, hills and legs taken out', {
+                  percent: decimal(-100 * fade.share, 1),
+                })}
           </dd>
         </>
       )}
       {stations.length > 0 && (
         <>
-          <dt>Stations</dt>
+          <dt>{t('Stations')}</dt>
           <dd>
             {stations
               .map((s) => `${distance(s.atM, plan.unit, 1)} ${unit}: ${signed(-s.lostS)} s`)
@@ -217,10 +249,14 @@ export const Facts = ({ plan, digest, review }: RaceShown) => {
           </dd>
         </>
       )}
-      <dt>Signal</dt>
+      <dt>{t('Signal')}</dt>
       <dd>
-        good for {Math.round(100 * review.goodShare)} % of the run; the longest gap{' '}
-        {Math.round(digest.longestGapS)} s; {digest.fixes} fixes, {digest.unused} left out
+        {t('good for {percent} % of the run; the longest gap {gap} s; {fixes} fixes, {unused} left out', {
+          percent: Math.round(100 * review.goodShare),
+          gap: Math.round(digest.longestGapS),
+          fixes: digest.fixes,
+          unused: digest.unused,
+        })}
       </dd>
     </dl>
   );

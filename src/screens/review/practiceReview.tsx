@@ -1,15 +1,18 @@
 import { useMemo } from 'preact/hooks';
+import { EFFORT_NAMES, legName } from '../../core/practice/names.ts';
 import type { PracticeDigest, RanLeg } from '../../core/review/practiceDigest.ts';
+import { type Message, message, plural } from '../../core/units/message.ts';
 import { type DistanceUnit, pacePer } from '../../core/units/units.ts';
+import { screenLanguage, t } from '../../languages/text.ts';
 import { distance, pace, span, unitName } from '../format.ts';
 import { Chart, PAPER } from './chart.tsx';
 import { signed } from './charts.tsx';
 import { TableBehind } from './details.tsx';
 
-const legName = ({ kind, rep }: RanLeg): string => (rep ? `${kind} ${rep.count} of ${rep.of}` : kind);
-
-const targetText = ({ target }: RanLeg, unit: DistanceUnit): string =>
-  target.by === 'pace' ? pace(target.paceSPerKm, unit) : target.by === 'effort' ? target.effort : 'free';
+const targetText = ({ target }: RanLeg, unit: DistanceUnit): string => {
+  if (target.by === 'pace') return pace(target.paceSPerKm, unit);
+  return target.by === 'effort' ? t(EFFORT_NAMES[target.effort]) : t('free||no target');
+};
 
 /** Pace as run and as asked, and heart rate where a belt was worn, over the minutes. */
 const Over = ({ digest, unit }: { digest: PracticeDigest; unit: DistanceUnit }) => {
@@ -20,25 +23,25 @@ const Over = ({ digest, unit }: { digest: PracticeDigest; unit: DistanceUnit }) 
       xs: samples.map((s) => s.atS / 60),
       pace: [
         {
-          label: 'asked',
+          label: t('asked||pace'),
           values: samples.map((s) => per(s.askedSPerKm)),
           stroke: '#ffb35c',
           width: 1.5,
           dash: [7, 5],
         },
-        { label: 'run', values: samples.map((s) => per(s.paceSPerKm)), stroke: PAPER },
+        { label: t('run||as it was run'), values: samples.map((s) => per(s.paceSPerKm)), stroke: PAPER },
       ],
-      heart: [{ label: 'beats a minute', values: samples.map((s) => s.heartBpm), stroke: PAPER }],
+      heart: [{ label: t('beats a minute'), values: samples.map((s) => s.heartBpm), stroke: PAPER }],
     };
-  }, [digest]);
+  }, [digest, screenLanguage.value]);
   const { samples } = digest;
   return (
     <>
       {samples.some((s) => s.paceSPerKm !== null) && (
         <Chart
-          title={`Pace, per ${unitName(unit)} (quicker is higher)`}
+          title={t('Pace, per {unit} (quicker is higher)', { unit: unitName(unit) })}
           xs={made.xs}
-          xUnit="minutes"
+          xUnit={t('minutes')}
           lines={made.pace}
           upsideDown
           format={(v) => span(v)}
@@ -46,9 +49,9 @@ const Over = ({ digest, unit }: { digest: PracticeDigest; unit: DistanceUnit }) 
       )}
       {samples.some((s) => s.heartBpm !== null) && (
         <Chart
-          title="Heart rate"
+          title={t('Heart rate')}
           xs={made.xs}
-          xUnit="minutes"
+          xUnit={t('minutes')}
           lines={made.heart}
           format={(v) => String(Math.round(v))}
         />
@@ -57,28 +60,32 @@ const Over = ({ digest, unit }: { digest: PracticeDigest; unit: DistanceUnit }) 
   );
 };
 
+const doneText = ({ endS, alarms }: PracticeDigest): Message => {
+  const words = plural(alarms, 'one word about pace', '{n} words about pace');
+  return endS === null
+    ? message('Not done to the end; {words}.', { words })
+    : message('Done in {time}; {words}.', { time: span(endS), words });
+};
+
 /** A session afterwards: its legs against what they asked. */
 export const PracticeReview = ({ digest, unit }: { digest: PracticeDigest; unit: DistanceUnit }) => (
   <>
-    <p>
-      {digest.endS === null ? 'Not done to the end' : `Done in ${span(digest.endS)}`}; {digest.alarms}{' '}
-      {digest.alarms === 1 ? 'word' : 'words'} about pace.
-    </p>
+    <p>{t(doneText(digest))}</p>
     <Over digest={digest} unit={unit} />
     <TableBehind
-      title="Legs"
+      title={t('Legs||of a session')}
       open
       head={[
-        'leg',
-        'time',
+        t('leg||of a session'),
+        t('time'),
         unitName(unit),
-        `pace /${unitName(unit)}`,
-        'asked',
-        'ahead or behind, s',
-        'heart',
+        t('pace /{unit}', { unit: unitName(unit) }),
+        t('asked||pace'),
+        t('ahead or behind, s'),
+        t('heart||rate'),
       ]}
       rows={digest.legs.map((l, i) => [
-        `${i + 1}. ${legName(l)}`,
+        `${i + 1}. ${t(legName(l))}`,
         span(l.timeS),
         l.distanceM === null ? '–' : distance(l.distanceM, unit),
         l.distanceM === null || l.distanceM < 1 ? '–' : pace((1000 * l.timeS) / l.distanceM, unit),
