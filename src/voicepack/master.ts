@@ -1,8 +1,9 @@
+import { RATE_HZ } from '../voice/file/frames.ts';
 import { ffmpeg, loudness } from './ffmpeg.ts';
 import type { Sound } from './wav.ts';
 
 /** The rate and format of the shipped file. */
-export const PACK_RATE_HZ = 24000;
+export const PACK_RATE_HZ = RATE_HZ;
 const BITRATE = '48k';
 /** The limiter works at this rate, so that peaks between the samples are seen. */
 const LIMITER_RATE_HZ = 48000;
@@ -69,12 +70,26 @@ const process = (sound: Sound, shape: string, gainDb: number, ceilingDb: number)
     bytesOf(sound.samples),
   );
 
-/** Mono MP3, without anything in it that changes from build to build. */
+/**
+ * Mono MP3, without anything in it that changes from build to build. No bit reservoir: every frame holds all its own bits,
+ * so that frames can be cut out and joined (`voice/file`).
+ */
 const encode = (mastered: Buffer): Buffer =>
   ffmpeg(
     [
       ...[...raw(LIMITER_RATE_HZ), '-i', 'pipe:0', '-ar', String(PACK_RATE_HZ), '-ac', '1'],
-      ...['-c:a', 'libmp3lame', '-b:a', BITRATE, '-map_metadata', '-1', '-id3v2_version', '0'],
+      ...[
+        '-c:a',
+        'libmp3lame',
+        '-b:a',
+        BITRATE,
+        '-reservoir',
+        '0',
+        '-map_metadata',
+        '-1',
+        '-id3v2_version',
+        '0',
+      ],
       ...['-fflags', '+bitexact', '-flags:a', '+bitexact', '-f', 'mp3', 'pipe:1'],
     ],
     mastered,
