@@ -7,8 +7,8 @@ import { renderTone } from '../../src/voice/tones/render.ts';
 import { textOf } from '../../src/voice/words/words.ts';
 import { everySpoken } from '../../src/voicepack/walk.ts';
 
-/** Calls that ask for the same act: what is carried and what a table offers are taken alike; the pen is the pen. */
-const ACTS: Readonly<Record<string, string>> = { fuel: 'take', station: 'take', pen: 'to the pen' };
+/** Calls that ask for the same act: the pen is the pen. */
+const ACTS: Readonly<Record<string, string>> = { pen: 'to the pen' };
 const actOf = (saying: Saying): string =>
   saying.kind === 'reminder' && saying.what === 'pen' ? 'to the pen' : (ACTS[saying.kind] ?? saying.kind);
 
@@ -26,6 +26,8 @@ const meaningOf = (saying: Saying): string => {
     facts['count'],
     facts['pace'],
     facts['place'],
+    facts['item'],
+    facts['offers'],
   ]);
 };
 

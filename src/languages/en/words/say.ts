@@ -21,9 +21,15 @@ const change = (verb: 'ease' | 'quicken', byS: number, unit: DistanceUnit): Sent
   perUnit(unit),
 ];
 
-/** 'water' 'and' 'gel'; the last two are joined by 'and', the others stand beside each other. */
-const list = (offers: readonly Offer[]): readonly string[] =>
-  offers.flatMap((offer, i) => (i > 0 && i === offers.length - 1 ? ['and', offer] : [offer]));
+/**
+ * 'water' 'and' 'gel station'; the last two are joined by 'and', the others stand beside each other. A table is named as
+ * one, and what is carried is 'your gel' (below), so that nobody reaches for a table that is not there.
+ */
+const stationClips = (offers: readonly Offer[]): readonly string[] =>
+  offers.flatMap((offer, i) => {
+    if (i < offers.length - 1) return [offer];
+    return [...(i > 0 ? ['and'] : []), `${offer} station`];
+  });
 
 const long = (saying: Saying): readonly Sentence[] => {
   switch (saying.kind) {
@@ -51,9 +57,12 @@ const long = (saying: Saying): readonly Sentence[] => {
     case 'quicken':
       return [change(saying.kind, saying.byS, saying.unit), driftClips(saying.ahead)];
     case 'station':
-      return [[...list(saying.offers), ...inMetresClips(saying.inM)]];
+      return [[...stationClips(saying.offers), ...inMetresClips(saying.inM)]];
     case 'fuel':
-      return [[saying.item, ...inMetresClips(saying.inM)], ...(saying.withWater ? [['water follows']] : [])];
+      return [
+        [`take your ${saying.item}`, ...inMetresClips(saying.inM)],
+        ...(saying.withWater ? [['water follows']] : []),
+      ];
     case 'push':
       return [
         ['push to', ...paceClips(saying.pace)],
@@ -118,9 +127,9 @@ const short = (saying: Saying): readonly Sentence[] => {
     case 'quicken':
       return [change(saying.kind, saying.byS, saying.unit)];
     case 'station':
-      return [[...list(saying.offers), 'soon']];
+      return [[...stationClips(saying.offers), 'soon']];
     case 'fuel':
-      return [[saying.item, ...inMetresClips(saying.inM)]];
+      return [[`take your ${saying.item}`, ...inMetresClips(saying.inM)]];
     case 'push':
       return [['push to', ...paceClips(saying.pace)]];
     case 'signal':
