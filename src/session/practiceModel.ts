@@ -6,9 +6,11 @@ import { parseAnyPlan, practiceFile } from '../core/plan/parsePracticePlan.ts';
 import type { PracticePlan } from '../core/plan/practicePlan.ts';
 import type { RacePlan } from '../core/plan/racePlan.ts';
 import { progression, type Week } from '../core/practice/sessions/progression.ts';
-import { type ReadyMade, readyMade } from '../core/practice/sessions/readyMade.ts';
+import { READY_MADE_TEXT, type ReadyMade, readyMade } from '../core/practice/sessions/readyMade.ts';
 import { beginPracticeDigest } from '../core/review/practiceDigest.ts';
-import { sayDoorError } from '../core/units/result.ts';
+import { type Message, message } from '../core/units/message.ts';
+import { refusal } from '../languages/refusal.ts';
+import { t } from '../languages/text.ts';
 import type { LogStore } from '../log/store.ts';
 import { type BodySensor, pairSensor } from '../sensors/bluetooth/bodySensors.ts';
 import type { Bluetooth, Link, LinkState } from '../sensors/bluetooth/link.ts';
@@ -41,7 +43,7 @@ export interface PracticeModel {
   /** What is chosen, laid out. */
   readonly plan: ReadonlySignal<PracticePlan>;
   readonly weeks: ReadonlySignal<readonly Week[]>;
-  readonly said: Signal<string>;
+  readonly said: Signal<Message | null>;
   readonly current: ReadonlySignal<LivePractice | null>;
   readonly sensors: ReadonlySignal<Readonly<Partial<Record<BodySensor, LinkState>>>>;
   /** False where the browser has no Web Bluetooth. */
@@ -103,7 +105,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
   const longMin = signal(100);
   const ceiling = signal<number | null>(null);
   const penAt = signal('');
-  const said = signal('');
+  const said = signal<Message | null>(null);
   const current = signal<LivePractice | null>(null);
   const sensors = signal<Readonly<Partial<Record<BodySensor, LinkState>>>>({});
   const replay = signal<Replay | null>(null);
@@ -119,7 +121,8 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
       heartMostBpm: ceiling.value,
       penClosesMs: nextAtMs(penAt.value, parts.wallMs()),
     };
-    const made = readyMade(chosen.which, goal.value, wish);
+    // The name goes into the file and the log as it is read now.
+    const made = readyMade(chosen.which, goal.value, wish, t(READY_MADE_TEXT[chosen.which].title));
     return indoors.value ? { ...made, place: 'indoors' } : made;
   });
 
@@ -149,7 +152,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
       build: parts.build,
       foldedNow: () => null,
       onKeeping: (keeping) => {
-        if (keeping !== 'stored') said.value = 'This device does not keep the log of this session.';
+        if (keeping !== 'stored') said.value = message('This device does not keep the log of this session.');
       },
       past: past?.lines ?? [],
       isNew: past === null,
@@ -189,11 +192,11 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
     replay,
     openFile: (text) => {
       const got = parseAnyPlan(text);
-      if (!got.ok) said.value = sayDoorError(got.error);
-      else if (got.value.kind === 'race') said.value = 'This file is a race: open it under Plan.';
+      if (!got.ok) said.value = refusal(got.error);
+      else if (got.value.kind === 'race') said.value = message('This file is a race: open it under Plan.');
       else {
         choice.value = { own: got.value.plan };
-        said.value = '';
+        said.value = null;
       }
     },
     file,
@@ -203,7 +206,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
       if (leads) start(null);
       else {
         lock.release();
-        said.value = 'A run is in another window of this device.';
+        said.value = message('A run is in another window of this device.');
       }
     },
     recover: async () => {

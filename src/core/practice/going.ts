@@ -1,4 +1,5 @@
 import { progressAt } from '../estimate/estimator.ts';
+import { COURSE_SCALE_MEAN } from '../estimate/freeFilter.ts';
 import type { EstimatorSetup, EstimatorState } from '../estimate/state.ts';
 import type { Leg } from '../plan/practicePlan.ts';
 import { M_PER_KM } from '../units/units.ts';
@@ -18,8 +19,8 @@ export interface Going {
 /** A pod's speed is a mean over some steps. */
 const POD_SPEED_SD_MPS = 0.08;
 const POD_SILENT_S = 5;
-/** The estimate without a line counts a course's metres; in a session the runner's own way counts, which is 0.2 % longer. */
-const OWN_WAY = 1.002;
+/** The estimate without a line counts a course's metres; in a session the runner's own way counts, which is a little longer. */
+const OWN_WAY = 1 / (1 - COURSE_SCALE_MEAN);
 /** Without a line, a place is no better known than this, however short the leg. */
 const LEAST_SD_M = 1.5;
 

@@ -1,3 +1,6 @@
+import { LEG_NAMES, legName } from '../../core/practice/names.ts';
+import { message } from '../../core/units/message.ts';
+import { t } from '../../languages/text.ts';
 import type { LivePractice } from '../../session/practiceLive.ts';
 import type { PracticeModel } from '../../session/practiceModel.ts';
 import { clock, distance, pace, unitName } from '../format.ts';
@@ -7,12 +10,12 @@ import { extentText, targetText } from './legText.ts';
 
 const STOP_HOLD_MS = 2000;
 const RECEPTION = {
-  waiting: 'waiting for the first position',
-  good: 'position good',
-  degraded: 'position weak',
-  lost: 'no position',
-  denied: 'position refused: choose indoors, or allow it',
-  absent: 'no position on this device',
+  waiting: message('waiting for the first position'),
+  good: message('position good'),
+  degraded: message('position weak'),
+  lost: message('no position'),
+  denied: message('position refused: choose indoors, or allow it'),
+  absent: message('no position on this device'),
 } as const;
 
 /** The session under way: what is left of the leg, large; what it asks; the one button. */
@@ -25,20 +28,16 @@ export const LegFace = ({ model, practice }: { model: PracticeModel; practice: L
   const left = view.left;
   return (
     <main class="practice leg-face">
-      <h1>
-        {now
-          ? `${now.leg.kind}${now.leg.rep ? ` ${now.leg.rep.count} of ${now.leg.rep.of}` : ''}`
-          : plan.name}
-      </h1>
+      <h1>{now ? t(legName(now.leg)) : plan.name}</h1>
       {view.phase === 'before' && (
         <>
-          <p>{plan.place === 'road' ? RECEPTION[practice.reception.value] : 'indoors'}</p>
+          <p>{plan.place === 'road' ? t(RECEPTION[practice.reception.value]) : t('indoors')}</p>
           <button type="button" class="main-button" onClick={() => practice.press('start')}>
-            Start
+            {t('Start||press')}
           </button>
         </>
       )}
-      {view.phase === 'over' && <p>Done. You find it under Runs.</p>}
+      {view.phase === 'over' && <p>{t('Done. You find it under Runs.')}</p>}
       {now !== null && (
         <>
           <p class="figure leg-left">
@@ -54,25 +53,29 @@ export const LegFace = ({ model, practice }: { model: PracticeModel; practice: L
           <p class="figure">
             {view.going !== null && `${pace(1000 / view.going.speedMps, unit)} /${unitName(unit)}`}
             {view.ahead !== null && ` · ${signed(view.ahead.aheadS)} s`}
-            {view.heartBpm !== null && ` · ${Math.round(view.heartBpm)} beats`}
+            {view.heartBpm !== null && ` · ${t('{n} beats', { n: Math.round(view.heartBpm) })}`}
             {view.going !== null && ` · ${distance(view.going.distanceM, unit)} ${unitName(unit)}`}
           </p>
           <button type="button" class="main-button" onClick={() => practice.press('marker')}>
-            {left === null ? 'Next leg' : 'Ask'}
+            {left === null ? t('Next leg') : t('Ask')}
           </button>
           {next !== undefined && (
             <p class="note">
-              Then {next.kind}: {extentText(next, unit)}, {targetText(next, unit)}
+              {t('Then {leg}: {extent}, {target}', {
+                leg: LEG_NAMES[next.kind],
+                extent: extentText(next, unit),
+                target: targetText(next, unit),
+              })}
             </p>
           )}
         </>
       )}
       <p role="status">{practice.calls.value.at(-1)?.utterance.text ?? ''}</p>
       {view.phase === 'running' ? (
-        <HoldButton label="Hold to stop" holdMs={STOP_HOLD_MS} onHold={() => practice.press('stop')} />
+        <HoldButton label={t('Hold to stop')} holdMs={STOP_HOLD_MS} onHold={() => practice.press('stop')} />
       ) : (
         <button type="button" onClick={model.leave}>
-          {view.phase === 'over' ? 'Done' : 'Switch off'}
+          {view.phase === 'over' ? t('Done') : t('Switch off')}
         </button>
       )}
     </main>

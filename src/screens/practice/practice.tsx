@@ -1,8 +1,14 @@
 import { useSignal } from '@preact/signals';
 import type { Leg } from '../../core/plan/practicePlan.ts';
+import { SUPPLY_NAMES } from '../../core/plan/supplies.ts';
+import { legName } from '../../core/practice/names.ts';
 import { READY_MADE, READY_MADE_TEXT } from '../../core/practice/sessions/readyMade.ts';
 import { cautionTexts } from '../../core/prepare/cautions.ts';
+import { listed, type Message, message } from '../../core/units/message.ts';
 import type { DistanceUnit } from '../../core/units/units.ts';
+import { t } from '../../languages/text.ts';
+import type { BodySensor } from '../../sensors/bluetooth/bodySensors.ts';
+import type { LinkState } from '../../sensors/bluetooth/link.ts';
 import type { PracticeModel } from '../../session/practiceModel.ts';
 import { clock } from '../format.ts';
 import { fileNameOf, OpenFile, saveFile } from '../parts/files.tsx';
@@ -14,16 +20,21 @@ const HEAR_RATE = 20;
 const CEILING_BPM = { least: 90, most: 220 };
 
 const legText = (leg: Leg, unit: DistanceUnit): string => {
-  const rep = leg.rep ? ` ${leg.rep.count} of ${leg.rep.of}` : '';
-  const take = leg.take.length > 0 ? `, with ${[...new Set(leg.take.map((t) => t.item))].join(' and ')}` : '';
-  return `${leg.kind}${rep}: ${extentText(leg, unit)}, ${targetText(leg, unit)}${take}`;
+  const values = { leg: legName(leg), extent: extentText(leg, unit), target: targetText(leg, unit) };
+  const items = [...new Set(leg.take.map(({ item }) => item))];
+  return items.length === 0
+    ? t('{leg}: {extent}, {target}', values)
+    : t('{leg}: {extent}, {target}, with {items}', {
+        ...values,
+        items: listed(items.map((item) => SUPPLY_NAMES[item])),
+      });
 };
 
 /** The legs of what is chosen, each a line. */
 const Legs = ({ model }: { model: PracticeModel }) => {
   const { legs, unit, name } = model.plan.value;
   return (
-    <section aria-label="Legs">
+    <section aria-label={t('Legs||of a session')}>
       <h2>{name}</h2>
       <ol class="leg-list">
         {legs.map((leg, i) => {
@@ -47,7 +58,7 @@ const Wishes = ({ model }: { model: PracticeModel }) => {
     <div class="hear">
       {which === 'threshold' && (
         <label>
-          Minutes, 10 to 20
+          {t('Minutes, {least} to {most}', { least: 10, most: 20 })}
           <input
             type="number"
             min={10}
@@ -61,7 +72,7 @@ const Wishes = ({ model }: { model: PracticeModel }) => {
       )}
       {which === 'long' && (
         <label>
-          Minutes, 60 to 180
+          {t('Minutes, {least} to {most}', { least: 60, most: 180 })}
           <input
             type="number"
             min={60}
@@ -75,7 +86,7 @@ const Wishes = ({ model }: { model: PracticeModel }) => {
       )}
       {which === 'raceWarmUp' && (
         <label>
-          Pen closes at (optional)
+          {t('Pen closes at (optional)')}
           <input
             type="time"
             value={model.penAt.value}
@@ -88,19 +99,19 @@ const Wishes = ({ model }: { model: PracticeModel }) => {
       {which !== null && (
         <>
           <label>
-            Where
+            {t('Where')}
             <select
               value={model.indoors.value ? 'indoors' : 'road'}
               onChange={(e) => {
                 model.indoors.value = e.currentTarget.value === 'indoors';
               }}
             >
-              <option value="road">on the road</option>
-              <option value="indoors">indoors: by time, or a foot pod</option>
+              <option value="road">{t('on the road')}</option>
+              <option value="indoors">{t('indoors: by time, or a foot pod')}</option>
             </select>
           </label>
           <label>
-            Heart rate ceiling (optional)
+            {t('Heart rate ceiling (optional)')}
             <input
               type="number"
               min={CEILING_BPM.least}
@@ -117,29 +128,45 @@ const Wishes = ({ model }: { model: PracticeModel }) => {
   );
 };
 
-const SENSOR_NAMES = { heart: 'Heart rate belt', footPod: 'Foot pod' } as const;
+const SENSOR_TEXT = {
+  heart: message('Heart rate belt: {state}'),
+  footPod: message('Foot pod: {state}'),
+} as const;
+const LINK_STATES: Readonly<Record<LinkState, Message>> = {
+  connecting: message('connecting||sensor'),
+  connected: message('connected||sensor'),
+  looking: message('looking||sensor'),
+  off: message('off||sensor'),
+};
+const NOT_USED = message('not used||sensor');
+
+const sensorText = (sensor: BodySensor, state: LinkState | undefined): string =>
+  t({ ...SENSOR_TEXT[sensor], values: { state: state === undefined ? NOT_USED : LINK_STATES[state] } });
 
 const Sensors = ({ model }: { model: PracticeModel }) =>
   model.hasBluetooth ? (
     <div class="buttons">
       {(['heart', 'footPod'] as const).map((sensor) => (
         <button key={sensor} type="button" onClick={() => void model.pair(sensor)}>
-          {SENSOR_NAMES[sensor]}: {model.sensors.value[sensor] ?? 'not used'}
+          {sensorText(sensor, model.sensors.value[sensor])}
         </button>
       ))}
     </div>
   ) : (
-    <p class="note">This browser cannot listen to a heart rate belt or a foot pod. Nothing here needs one.</p>
+    <p class="note">
+      {t('This browser cannot listen to a heart rate belt or a foot pod. Nothing here needs one.')}
+    </p>
   );
 
 const Cautions = () => (
   <ul class="note">
     {cautionTexts(['training', 'chest', 'ill', 'traffic', 'general']).map((text) => (
-      <li key={text}>{text}</li>
+      <li key={text.text}>{t(text)}</li>
     ))}
     <li>
-      A heart rate from a belt can be wrong, and a ceiling from a table is not yours. Take it from your own
-      tests or from a doctor; how you feel comes first.
+      {t(
+        'A heart rate from a belt can be wrong, and a ceiling from a table is not yours. Take it from your own tests or from a doctor; how you feel comes first.',
+      )}
     </li>
   </ul>
 );
@@ -159,14 +186,15 @@ export const PracticeScreen = ({ model }: { model: PracticeModel }) => {
   return (
     <main class="practice">
       <header class="lead-in">
-        <h1>Practice</h1>
+        <h1>{t('Practice||noun')}</h1>
         <p>
-          A race is run the way it was practised. Each leg is counted in, told what it asks, and kept on its
-          own target. Paces come from your goal.
+          {t(
+            'A race is run the way it was practised. Each leg is counted in, told what it asks, and kept on its own target. Paces come from your goal.',
+          )}
         </p>
       </header>
       <label>
-        Session
+        {t('Session')}
         <select
           value={'which' in chosen ? chosen.which : 'own'}
           onChange={(e) => {
@@ -176,45 +204,45 @@ export const PracticeScreen = ({ model }: { model: PracticeModel }) => {
         >
           {READY_MADE.map((name) => (
             <option key={name} value={name}>
-              {READY_MADE_TEXT[name].title}
+              {t(READY_MADE_TEXT[name].title)}
             </option>
           ))}
-          {'own' in chosen && <option value="own">{chosen.own.name} (file)</option>}
+          {'own' in chosen && <option value="own">{t('{name} (file)', { name: chosen.own.name })}</option>}
         </select>
       </label>
-      {'which' in chosen && <p>{READY_MADE_TEXT[chosen.which].about}</p>}
+      {'which' in chosen && <p>{t(READY_MADE_TEXT[chosen.which].about)}</p>}
       <Wishes model={model} />
       <Legs model={model} />
       <Sensors model={model} />
       <div class="buttons">
         <button type="button" class="main-button" disabled={busy.value} onClick={() => void begin()}>
-          Switch on
+          {t('Switch on')}
         </button>
         {at === null ? (
           <button type="button" onClick={() => void model.hear(HEAR_RATE)}>
-            Hear it first
+            {t('Hear it first')}
           </button>
         ) : (
           <button type="button" onClick={model.hush}>
-            Stop at {clock(at)}
+            {t('Stop at {time}', { time: clock(at) })}
           </button>
         )}
-        <OpenFile label="Open a session" accept=".json" onText={model.openFile} />
+        <OpenFile label={t('Open a session')} accept=".json" onText={model.openFile} />
         <button
           type="button"
           onClick={() =>
             saveFile(fileNameOf(model.plan.value.name, 'json'), 'application/json', model.file())
           }
         >
-          Save as a file
+          {t('Save as a file')}
         </button>
       </div>
       <p role="status" class="note">
-        {model.said.value}
+        {model.said.value && t(model.said.value)}
       </p>
       <Weeks model={model} />
-      <section aria-label="Cautions">
-        <h2>Before you begin</h2>
+      <section aria-label={t('Cautions')}>
+        <h2>{t('Before you begin')}</h2>
         <Cautions />
       </section>
     </main>

@@ -1,6 +1,7 @@
 import type { Leg, PracticePlan } from '../../plan/practicePlan.ts';
 import type { RacePlan } from '../../plan/racePlan.ts';
 import type { Item } from '../../plan/supplies.ts';
+import { type Message, message, written } from '../../units/message.ts';
 import { practicePaces } from './paces.ts';
 import { atPace, EASY, leg, metres, minutes, repeats, seconds, session, strides } from './parts.ts';
 
@@ -21,42 +22,53 @@ export const READY_MADE = [
 export type ReadyMade = (typeof READY_MADE)[number];
 
 export interface ReadyMadeText {
-  readonly title: string;
+  readonly title: Message;
   /** What it is good for and how it should feel, one or two sentences. */
-  readonly about: string;
+  readonly about: Message;
 }
 
 export const READY_MADE_TEXT: Readonly<Record<ReadyMade, ReadyMadeText>> = {
   threshold: {
-    title: 'Threshold, in one piece',
-    about: 'Ten to twenty minutes comfortably hard. You could say a short sentence, and would rather not.',
+    title: message('Threshold, in one piece'),
+    about: message(
+      'Ten to twenty minutes comfortably hard. You could say a short sentence, and would rather not.',
+    ),
   },
   twice15: {
-    title: '2 × 15 min',
-    about:
+    title: message('2 × 15 min'),
+    about: message(
       'At about half-marathon pace with three minutes easy. The second one should be as even as the first.',
+    ),
   },
-  thrice10: { title: '3 × 10 min', about: 'The same work in smaller pieces, with two minutes easy.' },
+  thrice10: {
+    title: message('3 × 10 min'),
+    about: message('The same work in smaller pieces, with two minutes easy.'),
+  },
   twice20: {
-    title: '2 × 20 min',
-    about: 'The long one, four minutes easy between. For when 2 × 15 has become calm.',
+    title: message('2 × 20 min'),
+    about: message('The long one, four minutes easy between. For when 2 × 15 has become calm.'),
   },
   easyStrides: {
-    title: 'Easy run with strides',
-    about: 'Easy all the way; towards the end six times twenty seconds, quick and loose, never strained.',
+    title: message('Easy run with strides'),
+    about: message(
+      'Easy all the way; towards the end six times twenty seconds, quick and loose, never strained.',
+    ),
   },
   long: {
-    title: 'Long run with race pace',
-    about: 'Easy, with three stretches at goal pace, and gels and water at the race’s own rhythm.',
+    title: message('Long run with race pace'),
+    about: message('Easy, with three stretches at goal pace, and gels and water at the race’s own rhythm.'),
   },
   openings: {
-    title: 'The opening, three times',
-    about:
+    title: message('The opening, three times'),
+    about: message(
       'One kilometre 6 s/km quicker than goal pace, then settle to it at once. Learn what capped feels like.',
+    ),
   },
   raceWarmUp: {
-    title: 'Before the race',
-    about: 'Easy, four strides, and done in time for the pen. The shorter the race, the more it matters.',
+    title: message('Before the race'),
+    about: message(
+      'Easy, four strides, and done in time for the pen. The shorter the race, the more it matters.',
+    ),
   },
 };
 
@@ -112,13 +124,18 @@ export interface ReadyMadeWish {
 const withCeiling = (legs: readonly Leg[], bpm: number | null): readonly Leg[] =>
   legs.map((l) => (l.kind === 'work' ? { ...l, heartMostBpm: bpm } : l));
 
-/** A session of the trade for this goal. Same goal and wish, same session. */
-export const readyMade = (which: ReadyMade, goal: Goal, wish: ReadyMadeWish = {}): PracticePlan => {
+/** A session of the trade for this goal. Same goal and wish, same session; `name` in the runner's language. */
+export const readyMade = (
+  which: ReadyMade,
+  goal: Goal,
+  wish: ReadyMadeWish = {},
+  name: string = written(READY_MADE_TEXT[which].title),
+): PracticePlan => {
   const paces = practicePaces(goal.distanceM, goal.goalS);
   const threshold = atPace(paces.thresholdSPerKm);
   const half = atPace(Math.max(paces.halfSPerKm, paces.thresholdSPerKm));
   const made = (legs: readonly Leg[]): PracticePlan =>
-    session(READY_MADE_TEXT[which].title, goal.unit, withCeiling(legs, wish.heartMostBpm ?? null));
+    session(name, goal.unit, withCeiling(legs, wish.heartMostBpm ?? null));
   switch (which) {
     case 'threshold':
       return made([warmUp(12), leg('work', minutes(wish.thresholdMin ?? 15), threshold), coolDown(8)]);
