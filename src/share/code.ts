@@ -1,4 +1,5 @@
 import type { LinePoint } from '../core/course/line.ts';
+import { type Message, message } from '../core/units/message.ts';
 import { err, ok, type Result } from '../core/units/result.ts';
 import { crc32, deflate, fromBase64Url, inflate, toBase64Url } from './bytes.ts';
 import { type PackedLine, packLine, simplified, unpackLine } from './line.ts';
@@ -76,22 +77,32 @@ const lineOf = (x: unknown): PackedLine | null | 'bad' => {
   return { steps, places, heights };
 };
 
-const DAMAGED = 'This code is damaged: some of its letters have changed. Copy or photograph it again.';
-const NO_PLAN = 'This is no plan of Soundline.';
+const DAMAGED = message(
+  'This code is damaged: some of its letters have changed. Copy or photograph it again.',
+);
+const NO_PLAN = message('This is no plan of Soundline.');
 
 /** A code to a plan, or a sentence that says what is wrong with it. Never throws. */
-export const decodePlan = async (text: string): Promise<Result<SharedPlan, string>> => {
+export const decodePlan = async (text: string): Promise<Result<SharedPlan, Message>> => {
   if (text.length > MOST_CHARS) return err(NO_PLAN);
   const [version, length, check, body = '', ...rest] = text.trim().split('.');
   if (version === undefined || !/^\d{1,3}$/.test(version) || rest.length > 0) return err(NO_PLAN);
   if (version !== VERSION)
-    return err(`This plan is of version ${version}; this page reads version ${VERSION}. Update Soundline.`);
+    return err(
+      message('This plan is of version {version}; this page reads version {own}. Update Soundline.', {
+        version,
+        own: VERSION,
+      }),
+    );
   const chars = Number.parseInt(length ?? '', 36);
   if (!Number.isFinite(chars) || check === undefined)
-    return err('This code has been cut off right at its beginning. Copy all of it.');
+    return err(message('This code has been cut off right at its beginning. Copy all of it.'));
   if (body.length < chars)
     return err(
-      `This code has been cut off: ${body.length} of its ${chars} characters are here. Copy all of it.`,
+      message('This code has been cut off: {here} of its {all} characters are here. Copy all of it.', {
+        here: body.length,
+        all: chars,
+      }),
     );
   const bytes = fromBase64Url(body);
   if (bytes === null || body.length > chars || crc32(bytes).toString(36) !== check) return err(DAMAGED);

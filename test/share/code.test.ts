@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { eastM, northM, planeAt } from '../../src/core/geo/ruler.ts';
 import { parsePlanFile } from '../../src/core/plan/parseRacePlan.ts';
+import { written } from '../../src/core/units/message.ts';
 import { codeIn, decodePlan, encodePlan, encodeWithin, linkOf } from '../../src/share/code.ts';
 import { simplified } from '../../src/share/line.ts';
 import { drawCode, EASY_CODE_CHARS, readCode } from '../../src/share/picture.ts';
@@ -27,7 +28,7 @@ const FILE = JSON.stringify({ ...PLAN, course: { points: SHORE } });
 
 const roundTrip = async (code: string) => {
   const got = await decodePlan(code);
-  if (!got.ok) throw new Error(got.error);
+  if (!got.ok) throw new Error(written(got.error));
   return got.value;
 };
 
@@ -81,7 +82,7 @@ describe('a plan as a code', () => {
     for (let n = 0; n < text.length; n++) {
       const got = await decodePlan(text.slice(0, n));
       expect(got.ok).toBe(false);
-      if (!got.ok && n > 8) expect(got.error).toMatch(/cut off/);
+      if (!got.ok && n > 8) expect(written(got.error)).toMatch(/cut off/);
     }
   });
 
@@ -93,14 +94,14 @@ describe('a plan as a code', () => {
       const got = await decodePlan(`${text.slice(0, n)}${other}${text.slice(n + 1)}`);
       // Some last bits of base64 belong to no byte: then nothing was changed.
       if (got.ok) expect(got.value.plan).toEqual(PLAN);
-      else expect(got.error).toMatch(/damaged/);
+      else expect(written(got.error)).toMatch(/damaged/);
     }
   });
 
   test('of a later version says so; nonsense is no plan; never throws', async () => {
     const { text } = await encodePlan(sharedOf(JSON.stringify(PLAN)));
     const later = await decodePlan(text.replace(/^1\./, '2.'));
-    expect(later.ok ? '' : later.error).toMatch(/version 2/);
+    expect(later.ok ? '' : written(later.error)).toMatch(/version 2/);
     await fc.assert(
       fc.asyncProperty(
         fc.oneof(

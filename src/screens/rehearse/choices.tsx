@@ -1,11 +1,13 @@
 import type { Signal } from '@preact/signals';
+import { type Message, message } from '../../core/units/message.ts';
+import { t } from '../../languages/text.ts';
 import { RATES, type RehearseModel, SOURCES, type Source } from '../../session/rehearseModel.ts';
 
-const SOURCE_NAMES: Record<Source, string> = { demo: 'Demo race', plan: 'My plan' };
+const SOURCE_NAMES: Record<Source, Message> = { demo: message('Demo race'), plan: message('My plan') };
 
 export const SourceChoice = ({ value }: { value: Signal<Source> }) => (
   <fieldset class="choice">
-    <legend>Race</legend>
+    <legend>{t('Race')}</legend>
     {SOURCES.map((source) => (
       <label key={source}>
         <input
@@ -16,7 +18,7 @@ export const SourceChoice = ({ value }: { value: Signal<Source> }) => (
             value.value = source;
           }}
         />
-        <span>{SOURCE_NAMES[source]}</span>
+        <span>{t(SOURCE_NAMES[source])}</span>
       </label>
     ))}
   </fieldset>
@@ -24,7 +26,7 @@ export const SourceChoice = ({ value }: { value: Signal<Source> }) => (
 
 export const RateChoice = ({ model }: { model: RehearseModel }) => (
   <fieldset class="choice">
-    <legend>Rate</legend>
+    <legend>{t('Rate||of a replay')}</legend>
     {RATES.map((rate) => (
       <label key={rate}>
         <input

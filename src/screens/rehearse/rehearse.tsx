@@ -1,9 +1,10 @@
 import { useComputed, useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
+import { t } from '../../languages/text.ts';
 import { planSheetOf } from '../../session/planCurve.ts';
 import type { Rehearsal } from '../../session/rehearsal.ts';
 import type { RehearseModel } from '../../session/rehearseModel.ts';
-import { clock, distance, pace, span, unitName } from '../format.ts';
+import { clock, distance, pace, shortDistance, span, unitName } from '../format.ts';
 import { CallBook } from '../parts/callBook.tsx';
 import { DriftChart } from '../parts/driftChart.tsx';
 import { Sounding, Waterline } from '../parts/sounding.tsx';
@@ -15,19 +16,22 @@ export const RehearseScreen = ({ model, sound }: { model: RehearseModel; sound: 
   return (
     <main class="rehearse" data-live={current !== null}>
       <header class="lead-in">
-        <h1>Rehearse</h1>
+        <h1>{t('Rehearse||verb')}</h1>
         <p>
-          Soundline is a voice in your ear while you race. It tells you how many seconds you are ahead of or
-          behind your plan, at the moment it matters. Hear a whole race before you run it.
+          {t(
+            'Soundline is a voice in your ear while you race. It tells you how many seconds you are ahead of or behind your plan, at the moment it matters. Hear a whole race before you run it.',
+          )}
         </p>
       </header>
-      <section class="helm" aria-label="Rehearsal">
+      <section class="helm" aria-label={t('Rehearsal')}>
         <Begin model={model} />
         {sound}
         {current === null && <SourceChoice value={model.source} />}
         <RateChoice model={model} />
         <p class="note">
-          Between calls the race runs at the rate you choose; while the voice speaks it runs at true speed.
+          {t(
+            'Between calls the race runs at the rate you choose; while the voice speaks it runs at true speed.',
+          )}
         </p>
       </section>
       {current === null ? <Ahead model={model} /> : <Running run={current} />}
@@ -38,26 +42,32 @@ export const RehearseScreen = ({ model, sound }: { model: RehearseModel; sound: 
 /** What lies ahead: the race to be rehearsed, and how to read a sounding. */
 const Ahead = ({ model }: { model: RehearseModel }) => {
   const { plan, course } = model.config.value;
+  const what = {
+    distance: shortDistance(plan.distanceM, plan.unit, 4),
+    unit: unitName(plan.unit),
+    time: span(plan.goalS),
+  };
   const sheet = useComputed(() => planSheetOf(model.config.value.plan, model.config.value.course));
   return (
-    <section class="ahead" aria-label="The race">
+    <section class="ahead" aria-label={t('The race')}>
       <h2>{plan.name}</h2>
       <p class="note">
-        {Number(distance(plan.distanceM, plan.unit, 4))} {unitName(plan.unit)} in {span(plan.goalS)}
-        {course !== null && ', on a measured course'}
+        {course === null
+          ? t('{distance} {unit} in {time}', what)
+          : t('{distance} {unit} in {time}, on a measured course', what)}
       </p>
       <PlanCurve plan={plan} sheet={sheet.value} />
       <ul class="legend">
         <li>
           <Waterline aheadS={4} />
           <p>
-            <em>Ahead by four.</em> Four seconds in hand: above the water line.
+            <em>{t('Ahead by four.')}</em> {t('Four seconds in hand: above the water line.')}
           </p>
         </li>
         <li>
           <Waterline aheadS={-4} />
           <p>
-            <em>Behind by four.</em> Four seconds owed: below it.
+            <em>{t('Behind by four.')}</em> {t('Four seconds owed: below it.')}
           </p>
         </li>
       </ul>
@@ -82,13 +92,13 @@ const Begin = ({ model }: { model: RehearseModel }) => {
           class="main-button"
           onClick={phase === 'running' ? current.pause : current.goOn}
         >
-          {phase === 'running' ? 'Pause' : 'Go on'}
+          {phase === 'running' ? t('Pause') : t('Go on')}
         </button>
         <button type="button" onClick={() => current.press('ask')} disabled={phase !== 'running'}>
-          Ask
+          {t('Ask')}
         </button>
         <button type="button" onClick={model.leave}>
-          End
+          {t('End||press')}
         </button>
       </div>
     );
@@ -97,10 +107,10 @@ const Begin = ({ model }: { model: RehearseModel }) => {
     <div class="buttons">
       <button type="button" class="main-button" onClick={() => void begin()} disabled={waking.value}>
         {phase === 'over'
-          ? 'Hear it again'
+          ? t('Hear it again')
           : model.source.value === 'demo'
-            ? 'Hear the demo race'
-            : 'Hear my race'}
+            ? t('Hear the demo race')
+            : t('Hear my race')}
       </button>
     </div>
   );
@@ -113,17 +123,17 @@ const Running = ({ run }: { run: Rehearsal }) => {
   const { progress, drift } = view;
   return (
     <>
-      <section class="gauge" aria-label="Where the runner is">
+      <section class="gauge" aria-label={t('Where the runner is')}>
         <Sounding drift={drift} />
         <dl class="figures">
-          <Figure name="time" value={view.elapsedS === null ? '–' : clock(view.elapsedS)} />
+          <Figure name={t('time')} value={view.elapsedS === null ? '–' : clock(view.elapsedS)} />
           <Figure name={unitName(plan.unit)} value={distance(progress.distanceM, plan.unit)} />
           <Figure
-            name={`pace /${unitName(plan.unit)}`}
+            name={t('pace /{unit}', { unit: unitName(plan.unit) })}
             value={pace(1000 / progress.baseSpeedMps, plan.unit)}
           />
           <Figure
-            name="finish"
+            name={t('finish')}
             value={drift?.projectedFinishS == null ? '–' : span(drift.projectedFinishS)}
           />
         </dl>
@@ -134,7 +144,7 @@ const Running = ({ run }: { run: Rehearsal }) => {
         unit={plan.unit}
         callsM={calls.flatMap((call) => call.distanceM ?? [])}
       />
-      <section class="heard" aria-label="What was said">
+      <section class="heard" aria-label={t('What was said')}>
         <p class="now-said" role="status">
           {calls.at(-1)?.utterance.text ?? ''}
         </p>

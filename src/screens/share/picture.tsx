@@ -1,4 +1,5 @@
 import { useMemo } from 'preact/hooks';
+import { t } from '../../languages/text.ts';
 import { drawCode } from '../../share/picture.ts';
 
 /** One path for all dark squares: runs of a row as rectangles. */
@@ -27,7 +28,7 @@ export const Code = ({ text }: { text: string }) => {
       viewBox={`0 0 ${rows.length} ${rows.length}`}
       shape-rendering="crispEdges"
       role="img"
-      aria-label="The plan as a picture code"
+      aria-label={t('The plan as a picture code')}
     >
       <rect width={rows.length} height={rows.length} fill="#fff" />
       <path d={pathOf(rows)} fill="#000" />

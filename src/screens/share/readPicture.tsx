@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
+import { t } from '../../languages/text.ts';
 import { type Pixels, readCode } from '../../share/picture.ts';
 
 interface Props {
@@ -60,7 +61,7 @@ export const ReadPicture = ({ onText, onTrouble }: Props) => {
       camera.value = await navigator.mediaDevices.getUserMedia({ video: { facingMode: 'environment' } });
     } catch {
       onTrouble(
-        'The camera is not allowed, or there is none. Photograph the code and open the picture instead.',
+        t('The camera is not allowed, or there is none. Photograph the code and open the picture instead.'),
       );
     }
   };
@@ -69,11 +70,13 @@ export const ReadPicture = ({ onText, onTrouble }: Props) => {
       const text = await readFile(file);
       if (text === null)
         onTrouble(
-          'No code was found in this picture. Take it straight on, whole, with its white margin, and sharp.',
+          t(
+            'No code was found in this picture. Take it straight on, whole, with its white margin, and sharp.',
+          ),
         );
       else onText(text);
     } catch {
-      onTrouble('This file is no picture that the browser can open.');
+      onTrouble(t('This file is no picture that the browser can open.'));
     }
   };
 
@@ -82,22 +85,22 @@ export const ReadPicture = ({ onText, onTrouble }: Props) => {
       <div class="buttons">
         {camera.value === null ? (
           <button type="button" onClick={() => void look()}>
-            Read with the camera
+            {t('Read with the camera')}
           </button>
         ) : (
           <button type="button" onClick={stop}>
-            Camera off
+            {t('Camera off')}
           </button>
         )}
         <button type="button" onClick={() => input.current?.click()}>
-          Open a picture
+          {t('Open a picture')}
         </button>
         <input
           ref={input}
           type="file"
           accept="image/*"
           hidden
-          aria-label="Open a picture of a code"
+          aria-label={t('Open a picture of a code')}
           onChange={(event) => {
             const file = event.currentTarget.files?.[0];
             if (file) void open(file);
@@ -105,7 +108,9 @@ export const ReadPicture = ({ onText, onTrouble }: Props) => {
           }}
         />
       </div>
-      {camera.value !== null && <video ref={video} class="camera" muted playsInline aria-label="Camera" />}
+      {camera.value !== null && (
+        <video ref={video} class="camera" muted playsInline aria-label={t('Camera')} />
+      )}
     </>
   );
 };

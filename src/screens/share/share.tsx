@@ -1,5 +1,7 @@
 import { useSignal } from '@preact/signals';
+import type { ComponentChild } from 'preact';
 import { useEffect } from 'preact/hooks';
+import { t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import {
   codeIn,
@@ -12,6 +14,7 @@ import {
 } from '../../share/code.ts';
 import { EASY_CODE_CHARS, MOST_CODE_CHARS } from '../../share/picture.ts';
 import { sharedOf, textOf } from '../../share/planFile.ts';
+import { rich } from '../parts/rich.tsx';
 import { Code } from './picture.tsx';
 import { ReadPicture } from './readPicture.tsx';
 
@@ -19,10 +22,11 @@ import { ReadPicture } from './readPicture.tsx';
 export const ShareScreen = ({ plan }: { plan: PlanModel }) => (
   <main class="run-before share">
     <header class="lead-in">
-      <h1>Hand a plan over</h1>
+      <h1>{t('Hand a plan over')}</h1>
       <p>
-        From this device to another, a wrist for instance, without any server: the plan is in the link and in
-        the picture, whole.
+        {t(
+          'From this device to another, a wrist for instance, without any server: the plan is in the link and in the picture, whole.',
+        )}
       </p>
     </header>
     <Give plan={plan} />
@@ -60,20 +64,23 @@ const Give = ({ plan }: { plan: PlanModel }) => {
     };
   }, [file]);
   const now = given.value;
-  if (now === null) return <p role="status">A moment …</p>;
+  if (now === null) return <p role="status">{t('A moment …')}</p>;
   const { link, picture } = now;
   return (
-    <section aria-label="Give">
-      <h2>Give: {plan.plan.value.name}</h2>
+    <section aria-label={t('Give||a plan')}>
+      <h2>{t('Give: {plan}', { plan: plan.plan.value.name })}</h2>
       {picture === null ? (
-        <p class="note">This plan is too long for a picture code. Use the link.</p>
+        <p class="note">{t('This plan is too long for a picture code. Use the link.')}</p>
       ) : (
         <>
           <Code text={linkOf(location.origin, picture.text)} />
           <p class="note">
             {picture.courseOffM === 0
-              ? 'Photograph it from the other device. It holds the whole plan.'
-              : `Photograph it from the other device. It holds the whole plan; the course is drawn with fewer points, to within ${picture.courseOffM} m. The link holds every point.`}
+              ? t('Photograph it from the other device. It holds the whole plan.')
+              : t(
+                  'Photograph it from the other device. It holds the whole plan; the course is drawn with fewer points, to within {distance} m. The link holds every point.',
+                  { distance: picture.courseOffM },
+                )}
           </p>
         </>
       )}
@@ -90,18 +97,25 @@ const Give = ({ plan }: { plan: PlanModel }) => {
             )
           }
         >
-          {copied.value ? 'Copied' : 'Copy the link'}
+          {copied.value ? t('Copied') : t('Copy the link')}
         </button>
       </div>
       <label class="field">
-        The link, {link.length} characters
+        {t('The link, {n} characters', { n: link.length })}
         <input type="text" readonly value={link} onFocus={(event) => event.currentTarget.select()} />
       </label>
       <p class="note">
-        Whoever has the link has the plan and its course. It is never sent anywhere by itself.
+        {t('Whoever has the link has the plan and its course. It is never sent anywhere by itself.')}
       </p>
     </section>
   );
+};
+
+const foundText = ({ plan, course }: SharedPlan): ComponentChild[] => {
+  const name = <b>{String(plan['name'] ?? t('without a name'))}</b>;
+  return course === null
+    ? rich('A plan is here: {name}, without a course.', { name })
+    : rich('A plan is here: {name}, with a course of {n} points.', { name, n: course.length });
 };
 
 const Take = ({ plan }: { plan: PlanModel }) => {
@@ -113,7 +127,7 @@ const Take = ({ plan }: { plan: PlanModel }) => {
     taken.value = false;
     const got = await decodePlan(codeIn(text));
     found.value = got.ok ? got.value : null;
-    trouble.value = got.ok ? null : got.error;
+    trouble.value = got.ok ? null : t(got.error);
   };
   useEffect(() => {
     const look = (): void => {
@@ -132,8 +146,8 @@ const Take = ({ plan }: { plan: PlanModel }) => {
   };
 
   return (
-    <section aria-label="Take">
-      <h2>Take</h2>
+    <section aria-label={t('Take||a plan')}>
+      <h2>{t('Take||a plan')}</h2>
       {trouble.value !== null && (
         <p class="alarm" role="alert">
           {trouble.value}
@@ -142,26 +156,22 @@ const Take = ({ plan }: { plan: PlanModel }) => {
       {found.value !== null && (
         <div class="found">
           <p>
-            A plan is here: <b>{String(found.value.plan['name'] ?? 'without a name')}</b>
-            {found.value.course === null
-              ? ', without a course'
-              : `, with a course of ${found.value.course.length} points`}
-            . Taking it replaces the plan in the form.
+            {foundText(found.value)} {t('Taking it replaces the plan in the form.')}
           </p>
           <div class="buttons">
             <button type="button" class="main-button" onClick={take}>
-              Take this plan
+              {t('Take this plan')}
             </button>
           </div>
         </div>
       )}
       {taken.value && (
         <p role="status">
-          Taken. <a href="#/plan">See the plan</a> or go <a href="#/run">to the start</a>.
+          {t('Taken.')} <a href="#/plan">{t('See the plan')}</a> · <a href="#/run">{t('To the start')}</a>
         </p>
       )}
       <label class="field">
-        Paste a link here
+        {t('Paste a link here')}
         <input type="text" onChange={(event) => void read(event.currentTarget.value)} />
       </label>
       <ReadPicture
