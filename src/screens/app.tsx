@@ -1,13 +1,15 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
+import { type Message, message } from '../core/units/message.ts';
+import { t } from '../languages/text.ts';
 import { PREPARE, SCREENS, type ScreenName } from './route.ts';
 
-const NAMES: Record<(typeof SCREENS)[number], string> = {
-  plan: 'Plan',
-  practice: 'Practice',
-  rehearse: 'Rehearse',
-  run: 'Run',
-  runs: 'Runs',
+const NAMES: Record<(typeof SCREENS)[number], Message> = {
+  plan: message('Plan||noun'),
+  practice: message('Practice||noun'),
+  rehearse: message('Rehearse||verb'),
+  run: message('Run||verb'),
+  runs: message('Runs||noun'),
 };
 
 /** The screen of the bar that an address belongs to. */
@@ -33,10 +35,10 @@ export const App = ({ route, screens, foot }: Props) => (
         </svg>
         Soundline
       </a>
-      <nav aria-label="Screens">
+      <nav aria-label={t('Screens')}>
         {SCREENS.map((name) => (
           <a key={name} href={`#/${name}`} aria-current={inBar(route.value) === name ? 'page' : undefined}>
-            {NAMES[name]}
+            {t(NAMES[name])}
           </a>
         ))}
       </nav>

@@ -1,4 +1,7 @@
+import { decimal, decimalUpTo } from '../core/units/message.ts';
 import { type DistanceUnit, metresPer, pacePer } from '../core/units/units.ts';
+
+import { screenLanguage, shownNumber } from '../languages/text.ts';
 
 const two = (n: number): string => String(n).padStart(2, '0');
 
@@ -17,9 +20,23 @@ export const span = (seconds: number): string => clock(Math.round(seconds));
 export const pace = (paceSPerKm: number, unit: DistanceUnit): string =>
   Number.isFinite(paceSPerKm) ? span(pacePer(unit, paceSPerKm)) : '–';
 
-/** Distance in the unit with the given decimals: `5.00`. */
+/** Distance in the unit with the given decimals: `5.00`, or `5,00` where that is the way to write it. */
 export const distance = (metres: number, unit: DistanceUnit, decimals = 2): string =>
-  (metres / metresPer(unit)).toFixed(decimals);
+  shownNumber(decimal(metres / metresPer(unit), decimals));
+
+/** As `distance`, without idle zeros: `5`, `21.1`. */
+export const shortDistance = (metres: number, unit: DistanceUnit, decimals = 2): string =>
+  shownNumber(decimalUpTo(metres / metresPer(unit), decimals));
+
+/** 1 January 2024 was a Monday. */
+const A_MONDAY_MS = Date.UTC(2024, 0, 1);
+const MS_PER_DAY = 86_400_000;
+
+/** A day of the week in the language of the screens; 0 is Monday. */
+export const weekdayName = (weekday: number, length: 'short' | 'long'): string =>
+  new Intl.DateTimeFormat(screenLanguage.value, { weekday: length, timeZone: 'UTC' }).format(
+    A_MONDAY_MS + weekday * MS_PER_DAY,
+  );
 
 export const unitName = (unit: DistanceUnit): string => (unit === 'km' ? 'km' : 'mi');
 

@@ -1,5 +1,6 @@
 import type { Gpx, GpxPoint } from '../core/course/gpxTypes.ts';
 import type { Input } from '../core/estimate/input.ts';
+import { written } from '../core/units/message.ts';
 import { type DoorError, err, ok, type Result } from '../core/units/result.ts';
 
 /** A recorded track as the engine eats it. */
@@ -53,7 +54,7 @@ export const recordingOf = (gpx: Gpx): Result<Recording, DoorError> => {
     inputs: single.map(inputOf),
     skipped: gpx.skipped + points.length - single.length,
     faults: [
-      ...gpx.faults,
+      ...gpx.faults.map((fault) => written(fault)),
       ...faults.filter(([n]) => n > 0).map(([n, why]) => `${n} ${n === 1 ? 'point' : 'points'} ${why}`),
     ],
   });

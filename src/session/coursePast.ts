@@ -1,4 +1,5 @@
 import { parseRacePlan } from '../core/plan/parseRacePlan.ts';
+import { t } from '../languages/text.ts';
 import { type LogStore, linesOf } from '../log/store.ts';
 
 /** A run that this device has kept. */
@@ -23,7 +24,7 @@ export const pastRunsOf = (store: Pick<LogStore, 'heads' | 'batches'>): PastRuns
     (await store.heads()).slice(0, MOST).map(({ id, planFile }) => {
       const plan = parseRacePlan(planFile);
       const day = new Date(id).toISOString().slice(0, 10);
-      return { id, name: `${plan.ok ? plan.value.name : 'Run'}, ${day}` };
+      return { id, name: `${plan.ok ? plan.value.name : t('Run||noun')}, ${day}` };
     }),
   file: async ({ id, name }) => new File([linesOf(await store.batches(id)).join('\n')], name),
 });

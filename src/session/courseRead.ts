@@ -4,7 +4,9 @@ import { thinned } from '../core/course/gpxThin.ts';
 import type { GpxPoint } from '../core/course/gpxTypes.ts';
 import { type LinePoint, measureLine } from '../core/course/line.ts';
 import { legM } from '../core/geo/ruler.ts';
-import { type DoorError, err, ok, type Result, sayDoorError } from '../core/units/result.ts';
+import { type DoorError, doorError, err, ok, type Result } from '../core/units/result.ts';
+import { refusal } from '../languages/refusal.ts';
+import { t } from '../languages/text.ts';
 import { decodeText } from '../log/decodeText.ts';
 import { parseFixLog } from '../log/fixLog.ts';
 import type { CourseFile } from './planModel.ts';
@@ -36,7 +38,7 @@ const ofGpx = (text: string, fileName: string, officialM: number): Result<Course
   const got = parseGpx(text);
   if (!got.ok) return got;
   const gpx = got.value;
-  const notes = gpx.faults.map((fault) => `Left out: ${fault}.`);
+  const notes = gpx.faults.map((fault) => t('Left out: {what}.', { what: fault }));
   const hasLine = gpx.tracks.length + gpx.routes.length > 0;
   if (!hasLine) return ok({ course: null, waypoints: gpx.waypoints, notes });
   const line = lineOfGpx(gpx, officialM);
@@ -47,7 +49,9 @@ const ofGpx = (text: string, fileName: string, officialM: number): Result<Course
     course: { name: name ?? fileName, points: thinned(points) },
     waypoints: gpx.waypoints,
     notes: [
-      ...(many > 1 ? [`The file holds ${many} lines; taken is the one nearest to the race's distance.`] : []),
+      ...(many > 1
+        ? [t("The file holds {n} lines; taken is the one nearest to the race's distance.", { n: many })]
+        : []),
       ...notes,
     ],
   });
@@ -74,12 +78,12 @@ const ofLog = (text: string, fileName: string, officialM: number): Result<Course
     return err({
       place: 'the log',
       expected: 'a run with fixes along its way',
-      found: `${points.length} good fixes`,
+      found: t('{n} good fixes', { n: points.length }),
     });
   return ok({
-    course: { name: `From the run ${fileName}`, points: thinned(points) },
+    course: { name: t('From the run {file}', { file: fileName }), points: thinned(points) },
     waypoints: [],
-    notes: ['Drawn from a run of yours: as good as its signal was, and without heights.'],
+    notes: [t('Drawn from a run of yours: as good as its signal was, and without heights.')],
   });
 };
 
@@ -104,11 +108,14 @@ export const takeCourseFile = async (
   { readonly ok: true; readonly read: CourseRead } | { readonly ok: false; readonly why: string }
 > => {
   if (file.size > MOST_BYTES)
-    return { ok: false, why: `the file: expected at most 64 MB, found ${Math.round(file.size / 1e6)} MB` };
+    return {
+      ok: false,
+      why: t(refusal(doorError('the file', 'at most 64 MB', `${Math.round(file.size / 1e6)} MB`))),
+    };
   try {
     const got = readCourse(new Uint8Array(await file.arrayBuffer()), file.name, officialM);
-    return got.ok ? { ok: true, read: got.value } : { ok: false, why: sayDoorError(got.error) };
+    return got.ok ? { ok: true, read: got.value } : { ok: false, why: t(refusal(got.error)) };
   } catch {
-    return { ok: false, why: 'the file: it could not be read from the disk' };
+    return { ok: false, why: t('the file: it could not be read from the disk') };
   }
 };

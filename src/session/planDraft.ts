@@ -5,6 +5,8 @@ import type { Item, Offer } from '../core/plan/supplies.ts';
 import { durationText } from '../core/prepare/format.ts';
 import { riegelS } from '../core/prepare/goal/formulas.ts';
 import { type DistanceUnit, M_PER_KM, metresPer, pacePer } from '../core/units/units.ts';
+import { expectedOf, foundOf } from '../languages/refusal.ts';
+import { t } from '../languages/text.ts';
 import { numberOf, placesOf, secondsOf } from './planTexts.ts';
 
 /** A place and a time as typed. */
@@ -156,17 +158,17 @@ export const readDraft = (draft: PlanDraft): DraftReading => {
     const number = numberOf(text);
     // Rounded where binary fractions end, so that 5 km are 5000 m and a mile is 1609.344 m.
     return number === null
-      ? refuse(field, 'Write a distance as a number, such as 5 or 10.5.', row)
+      ? refuse(field, t('Write a distance as a number, such as 5 or 10.5.'), row)
       : Number((number * unitM).toFixed(DECIMALS));
   };
   const step = (field: DraftField, text: string): number | null => {
     const number = numberOf(text);
     return number === null
-      ? refuse(field, 'Write seconds as a number, such as 6.')
+      ? refuse(field, t('Write seconds as a number, such as 6.'))
       : (number * M_PER_KM) / unitM;
   };
   const time = (field: DraftField, text: string, row: number | null = null): number | null =>
-    secondsOf(text) ?? refuse(field, 'Write a time as hours, minutes and seconds: 1:44:00.', row);
+    secondsOf(text) ?? refuse(field, t('Write a time as hours, minutes and seconds: 1:44:00.'), row);
   const timeRows = (field: DraftField, rows: readonly TimeRow[]) =>
     rows.map((r, i) => ({ atM: metres(field, r.at, i), timeS: time(field, r.time, i) }));
   const leg = <K extends string>(place: [DraftField, string], by: [DraftField, string], key: K) =>
@@ -213,10 +215,13 @@ export const readDraft = (draft: PlanDraft): DraftReading => {
   const got = readRacePlan(json);
   if (got.ok) {
     const plan = withCappedOpening(got.value);
-    return { ok: true, plan, notice: plan === got.value ? null : OPENING_CAP_REASON };
+    return { ok: true, plan, notice: plan === got.value ? null : t(OPENING_CAP_REASON) };
   }
-  const { place, expected, found } = got.error;
-  const text = `Expected ${expected}; found ${found}.`;
+  const { place } = got.error;
+  const text = t('Expected {expected}; found {found}.', {
+    expected: expectedOf(got.error),
+    found: foundOf(got.error),
+  });
   return { ok: false, errors: [{ field: fieldOf(place), row: rowOf(place), text }] };
 };
 

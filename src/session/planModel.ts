@@ -6,7 +6,8 @@ import { type CourseLine, type LinePoint, measureLine } from '../core/course/lin
 import { withCappedOpening } from '../core/plan/openingCap.ts';
 import { parsePlanFile } from '../core/plan/parseRacePlan.ts';
 import type { RacePlan } from '../core/plan/racePlan.ts';
-import { sayDoorError } from '../core/units/result.ts';
+import { refusal } from '../languages/refusal.ts';
+import { t } from '../languages/text.ts';
 import { type DraftReading, draftOf, type PlanDraft, readDraft } from './planDraft.ts';
 import { courseJson, type Keep, keepCourse, keepPlan, keptCourse, keptPlan } from './planKeep.ts';
 import { createShelf, type Shelf } from './planShelf.ts';
@@ -77,7 +78,7 @@ export const createPlanModel = (first: RacePlan, keep: Keep): PlanModel => {
     course,
     importPlan: (text) => {
       const got = parsePlanFile(text);
-      if (!got.ok) return sayDoorError(got.error);
+      if (!got.ok) return t(refusal(got.error));
       const { plan: next, course: points } = got.value;
       batch(() => {
         draft.value = draftOf(next);
@@ -94,9 +95,9 @@ export const createPlanModel = (first: RacePlan, keep: Keep): PlanModel => {
     },
     importCourse: (text, fileName) => {
       const got = parseGpx(text);
-      if (!got.ok) return sayDoorError(got.error);
+      if (!got.ok) return t(refusal(got.error));
       const line = lineOfGpx(got.value, distanceM.value);
-      if (!line.ok) return sayDoorError(line.error);
+      if (!line.ok) return t(refusal(line.error));
       setCourse({ name: line.value.name ?? fileName, points: thinned(line.value.points) });
       return null;
     },

@@ -7,6 +7,8 @@ import { raceDayEvents, taperEvents } from '../core/prepare/day/events.ts';
 import { planRaceDay, type RaceDayItem } from '../core/prepare/day/raceDay.ts';
 import { parseRaceDayWish } from '../core/prepare/day/raceDayWish.ts';
 import { planTaper, type Taper } from '../core/prepare/day/taper.ts';
+import { expectedOf } from '../languages/refusal.ts';
+import { t } from '../languages/text.ts';
 import { numberOf } from './planTexts.ts';
 import type { PrepareDraft } from './prepareDraft.ts';
 import { massOf } from './prepareFuel.ts';
@@ -51,7 +53,7 @@ const itemsOf = (draft: PrepareDraft, durationS: number): Pick<DaySheet, 'items'
   });
   if (got.ok) return { items: planRaceDay(got.value), errors: {} };
   const field = Object.entries(FIELDS).find(([place]) => place === got.error.place)?.[1] ?? 'start';
-  return { items: [], errors: { [field]: `This needs ${got.error.expected}.` } };
+  return { items: [], errors: { [field]: t('This needs {expected}.', { expected: expectedOf(got.error) }) } };
 };
 
 export const daySheetOf = (
@@ -82,12 +84,12 @@ export const daySheetOf = (
   };
 };
 
-/** The calendar file of the day and, where there is one, of the taper; null without a date. */
+/** The calendar file of the day and, where there is one, of the taper, in the language of the screens; null without a date. */
 export const dayCalendar = (sheet: DaySheet, calendarId: string, nowMs: number): string | null => {
   if (sheet.date === null || sheet.items.length === 0) return null;
   const events = [
-    ...raceDayEvents(sheet.items, sheet.date, calendarId),
-    ...(sheet.taper === null ? [] : taperEvents(sheet.taper, sheet.date, calendarId)),
+    ...raceDayEvents(sheet.items, sheet.date, calendarId, t),
+    ...(sheet.taper === null ? [] : taperEvents(sheet.taper, sheet.date, calendarId, t)),
   ];
   return calendarFile(events, nowMs);
 };

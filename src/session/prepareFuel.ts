@@ -11,6 +11,7 @@ import {
 import { type FuelChoice, type FuelPlan, planFuel } from '../core/prepare/fuel/fuelPlan.ts';
 import { type Drink, drinksAt } from '../core/prepare/fuel/water.ts';
 import type { SourcedRange } from '../core/prepare/source.ts';
+import { t } from '../languages/text.ts';
 import { numberOf } from './planTexts.ts';
 import type { PrepareDraft } from './prepareDraft.ts';
 
@@ -40,7 +41,7 @@ const choiceOf = (draft: PrepareDraft): FuelChoice | string => {
   const gPerHour = numberOf(draft.gPerHour);
   return gPerHour !== null && gPerHour > 0 && gPerHour <= MOST_G_PER_HOUR
     ? { how: 'rate', gPerHour }
-    : `Write grams an hour as a number, 1 to ${MOST_G_PER_HOUR}.`;
+    : t('Write grams an hour as a number, 1 to {n}.', { n: MOST_G_PER_HOUR });
 };
 
 export const fuelSheetOf = (draft: PrepareDraft, plan: RacePlan, course: CourseLine | null): FuelSheet => {
@@ -51,7 +52,7 @@ export const fuelSheetOf = (draft: PrepareDraft, plan: RacePlan, course: CourseL
   const badItem =
     itemG !== null && itemG > 0 && itemG <= MOST_ITEM_G
       ? null
-      : `Write the carbohydrate of one as grams, 1 to ${MOST_ITEM_G}: it stands on the packet.`;
+      : t('Write the carbohydrate of one as grams, 1 to {n}: it stands on the packet.', { n: MOST_ITEM_G });
   const error = typeof choice === 'string' ? choice : badItem;
   const { distanceM, stations } = plan;
   const fuel =

@@ -9,7 +9,10 @@ import { parseRaceResult, type RaceResult } from '../core/prepare/goal/raceResul
 import { type ReviseReason, reasonsToRevise } from '../core/prepare/goal/revise.ts';
 import { type TrainingNeed, trainingFor, trainingText } from '../core/prepare/goal/training.ts';
 import { judgeGoal, type Verdict } from '../core/prepare/goal/verdict.ts';
+import type { Message } from '../core/units/message.ts';
 import { M_PER_KM, metresPer } from '../core/units/units.ts';
+import { expectedOf } from '../languages/refusal.ts';
+import { t } from '../languages/text.ts';
 import { numberOf, secondsOf } from './planTexts.ts';
 import type { PrepareDraft, ResultDraft } from './prepareDraft.ts';
 
@@ -20,7 +23,7 @@ export interface GoalSheet {
   readonly ownResults: number;
   readonly prediction: Prediction | null;
   readonly verdict: Verdict | null;
-  readonly training: (TrainingNeed & { readonly text: string }) | null;
+  readonly training: (TrainingNeed & { readonly text: Message }) | null;
   readonly meaning: GoalMeaning;
   readonly reasons: readonly ReviseReason[];
   /** Metres climbed on the course; null where no heights are known. */
@@ -35,18 +38,19 @@ const DAYS_PER_WEEK = 7;
 const rowOf = (row: ResultDraft, i: number, unitM: number): RaceResult | string | null => {
   if (row.time.trim() === '') return null;
   const distance = numberOf(row.distance);
-  if (distance === null) return 'Write the distance as a number, such as 10 or 21.1.';
+  if (distance === null) return t('Write the distance as a number, such as 10 or 21.1.');
   const timeS = secondsOf(row.time);
-  if (timeS === null) return 'Write the time as hours, minutes and seconds: 47:30 or 1:44:00.';
+  if (timeS === null) return t('Write the time as hours, minutes and seconds: 47:30 or 1:44:00.');
   const weeks = row.weeksAgo.trim() === '' ? null : numberOf(row.weeksAgo);
-  if (weeks === null && row.weeksAgo.trim() !== '') return 'Write the weeks as a number, or leave them out.';
+  if (weeks === null && row.weeksAgo.trim() !== '')
+    return t('Write the weeks as a number, or leave them out.');
   const got = parseRaceResult(
     `results[${i}]`,
     distance * unitM,
     timeS,
     weeks === null ? null : weeks * DAYS_PER_WEEK,
   );
-  return got.ok ? got.value : `This needs ${got.error.expected}.`;
+  return got.ok ? got.value : t('This needs {expected}.', { expected: expectedOf(got.error) });
 };
 
 /** Weekly distance in kilometres; null where it was not given or is no number. */

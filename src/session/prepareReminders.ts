@@ -3,6 +3,7 @@ import type { Voice } from '../core/cues/voicePort.ts';
 import type { CivilDate } from '../core/prepare/day/civil.ts';
 import type { RaceDayItem } from '../core/prepare/day/raceDay.ts';
 import { timeOfDayText } from '../core/prepare/format.ts';
+import { t } from '../languages/text.ts';
 import type { Ear } from '../voice/device/ear.ts';
 import type { PageTime } from '../voice/device/pageTime.ts';
 import type { DaySheet } from './prepareDay.ts';
@@ -63,11 +64,17 @@ export const createReminders = (parts: ReminderParts): Reminders => {
       const dueMs = momentMs(date, item);
       if (dueMs <= lookedMs || dueMs > nowMs || nowMs - dueMs > STILL_TRUE_MS) continue;
       atPageMs = say(item, atPageMs) + PAUSE_MS;
-      said.value = `${timeOfDayText(item.clockMin)}: ${item.title}. ${item.reason}`;
+      said.value = t('{time}: {what}. {reason}', {
+        time: timeOfDayText(item.clockMin),
+        what: item.title,
+        reason: item.reason,
+      });
     }
     lookedMs = nowMs;
     const coming = items.find((item) => momentMs(date, item) > nowMs);
-    next.value = coming ? `${coming.title} at ${timeOfDayText(coming.clockMin)}` : null;
+    next.value = coming
+      ? t('{what} at {time}', { what: coming.title, time: timeOfDayText(coming.clockMin) })
+      : null;
   };
 
   const end = (): void => {
@@ -94,7 +101,7 @@ export const createReminders = (parts: ReminderParts): Reminders => {
       await parts.wake();
       let atMs = parts.time.nowMs();
       for (const item of parts.day.value.items) atMs = say(item, atMs) + PAUSE_MS;
-      said.value = 'All steps, one after the other.';
+      said.value = t('All steps, one after the other.');
     },
   };
 };

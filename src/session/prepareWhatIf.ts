@@ -8,6 +8,7 @@ import {
   type WhatIf,
   type WhatIfWish,
 } from '../core/prepare/whatIf/whatIf.ts';
+import { t } from '../languages/text.ts';
 import { numberOf } from './planTexts.ts';
 import type { PrepareDraft } from './prepareDraft.ts';
 import type { GoalSheet } from './prepareGoal.ts';
@@ -85,7 +86,7 @@ export const createWhatIf = (simulate: Simulate): WhatIfModel => {
         },
         () => {
           if (latest !== wish) return;
-          trouble.value = 'The simulation could not be run on this browser.';
+          trouble.value = t('The simulation could not be run on this browser.');
           busy.value = false;
         },
       );

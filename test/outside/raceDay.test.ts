@@ -1,6 +1,9 @@
 import { describe, expect, test } from 'vitest';
-import { planRaceDay } from '../../src/core/prepare/day/raceDay.ts';
+import { planRaceDay as planRaceDayMessage } from '../../src/core/prepare/day/raceDay.ts';
 import { planTaper, VOLUME_KEPT } from '../../src/core/prepare/day/taper.ts';
+import { inEnglish } from '../support/english.ts';
+
+const planRaceDay = inEnglish(planRaceDayMessage);
 
 const day = planRaceDay({
   startMinute: 600,

@@ -1,4 +1,5 @@
 import { SaxesParser } from 'saxes';
+import { message, written } from '../units/message.ts';
 import { type DoorError, err, ok, type Result } from '../units/result.ts';
 import { gpxCollector } from './gpxCollector.ts';
 import type { Gpx } from './gpxTypes.ts';
@@ -53,11 +54,17 @@ export const parseGpx = (text: string): Result<Gpx, DoorError> => {
     firstFault ||= e instanceof Error ? e.message.slice(0, 80) : 'damaged XML';
     xmlFaults++;
   }
-  const { gpx, isGpx } = collector.result(xmlFaults === 0 ? [] : [`XML faults, the first at ${firstFault}`]);
+  const { gpx, isGpx } = collector.result(
+    xmlFaults === 0 ? [] : [message('XML faults, the first at {place}', { place: firstFault })],
+  );
   if (!isGpx) return refuse('a gpx element at the top', collector.root() ?? (firstFault || 'no element'));
   const paths = [...gpx.tracks, ...gpx.routes];
   if (paths.length === 0 && gpx.waypoints.length === 0) {
-    return refuse('at least one usable point', gpx.faults[0] ?? 'no track, route or waypoint');
+    const [fault] = gpx.faults;
+    return refuse(
+      'at least one usable point',
+      fault === undefined ? 'no track, route or waypoint' : written(fault),
+    );
   }
   return ok(gpx);
 };

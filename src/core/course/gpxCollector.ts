@@ -1,3 +1,4 @@
+import { type Message, plural } from '../units/message.ts';
 import { gpxTimeMs } from './gpxTime.ts';
 import type { Gpx, GpxPath, GpxPoint } from './gpxTypes.ts';
 
@@ -43,7 +44,7 @@ export interface GpxCollector {
   readonly text: (text: string) => void;
   /** The first element's name, prefix taken off; null where there was none. */
   readonly root: () => string | null;
-  readonly result: (moreFaults: readonly string[]) => { readonly gpx: Gpx; readonly isGpx: boolean };
+  readonly result: (moreFaults: readonly Message[]) => { readonly gpx: Gpx; readonly isGpx: boolean };
 }
 
 /** `gpx:trkpt` → `trkpt`: some writers give every element a prefix. */
@@ -60,17 +61,13 @@ export const gpxCollector = (): GpxCollector => {
   const tracks: OpenPath[] = [];
   const routes: OpenPath[] = [];
   const waypoints: GpxPoint[] = [];
-  const faults = new Map<string, number>();
+  const withoutPlace = { lat: 0, lon: 0 };
   let root: string | null = null;
   let fileName: string | null = null;
   let ignoredFrom = Number.POSITIVE_INFINITY;
   let point: OpenPoint | null = null;
   let path: OpenPath | null = null;
   let text: string | null = null;
-
-  const fault = (reason: string): void => {
-    faults.set(reason, (faults.get(reason) ?? 0) + 1);
-  };
 
   const openPoint = (tag: string, at: Readonly<Record<string, unknown>>): OpenPoint => ({
     tag,
@@ -83,8 +80,8 @@ export const gpxCollector = (): GpxCollector => {
   });
 
   const keepPoint = ({ tag, latitudeDeg, longitudeDeg, elevationM, timeMs, name }: OpenPoint): void => {
-    if (latitudeDeg === null) fault('without a usable lat');
-    else if (longitudeDeg === null) fault('without a usable lon');
+    if (latitudeDeg === null) withoutPlace.lat++;
+    else if (longitudeDeg === null) withoutPlace.lon++;
     else {
       const kept: GpxPoint = { latitudeDeg, longitudeDeg, elevationM, timeMs, name };
       if (tag === 'wpt') waypoints.push(kept);
@@ -137,12 +134,18 @@ export const gpxCollector = (): GpxCollector => {
   };
 
   const result: GpxCollector['result'] = (moreFaults) => {
-    const skipped = [...faults.values()].reduce((a, b) => a + b, 0);
-    const counted = [...faults].map(([reason, n]) => `${n} ${n === 1 ? 'point' : 'points'} ${reason}`);
+    const { lat, lon } = withoutPlace;
+    const counted = [
+      ...(lat > 0 ? [plural(lat, '{n} point without a usable lat', '{n} points without a usable lat')] : []),
+      ...(lon > 0 ? [plural(lon, '{n} point without a usable lon', '{n} points without a usable lon')] : []),
+    ];
     const full = (paths: readonly OpenPath[]): GpxPath[] =>
       paths.map(usable).filter((p) => p.segments.length > 0);
     const gpx = { name: fileName, tracks: full(tracks), routes: full(routes), waypoints };
-    return { isGpx: root === 'gpx', gpx: { ...gpx, skipped, faults: [...counted, ...moreFaults] } };
+    return {
+      isGpx: root === 'gpx',
+      gpx: { ...gpx, skipped: lat + lon, faults: [...counted, ...moreFaults] },
+    };
   };
 
   return {

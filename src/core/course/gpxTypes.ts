@@ -1,3 +1,5 @@
+import type { Message } from '../units/message.ts';
+
 import type { LinePoint } from './line.ts';
 
 /** A point of a GPX file: on the ground for certain, the rest where the file has it. */
@@ -22,5 +24,5 @@ export interface Gpx {
   /** Points that were left out. */
   readonly skipped: number;
   /** Why, in words, each reason once with its count: `2 points without a usable lat`. */
-  readonly faults: readonly string[];
+  readonly faults: readonly Message[];
 }

@@ -1,3 +1,4 @@
+import { message } from '../units/message.ts';
 import type { Pacer, Rival, SecondGoal, WrongBoard } from './racePlan.ts';
 import { fields, listOf, numberThat, oneOf, orElse, type Read, textUpTo } from './shape.ts';
 import { ITEMS, type Item, OFFERS, type Offer } from './supplies.ts';
@@ -10,11 +11,12 @@ const MAX_NAME_CHARS = 200;
 
 /** Shorter than a stride there is nothing to plan, and arithmetic runs out of digits. */
 const MIN_DISTANCE_M = 1;
-const DISTANCE = `a number of metres from ${MIN_DISTANCE_M} to ${MAX_DISTANCE_M}`;
-const PLACE = 'metres from the start, 0 or more';
 
-const distance = numberThat(DISTANCE, (n) => n >= MIN_DISTANCE_M && n <= MAX_DISTANCE_M);
-const place = numberThat(PLACE, (n) => n >= 0);
+const distance = numberThat(
+  message('a number of metres from {from} to {to}', { from: MIN_DISTANCE_M, to: MAX_DISTANCE_M }),
+  (n) => n >= MIN_DISTANCE_M && n <= MAX_DISTANCE_M,
+);
+const place = numberThat('metres from the start, 0 or more', (n) => n >= 0);
 const paceStep = numberThat('a number of seconds per kilometre', (n) => Math.abs(n) <= 3600);
 
 /** A plan file field by field, before the fields are held against each other. */
@@ -40,7 +42,7 @@ export interface PlanFields {
 }
 
 const duration = numberThat(
-  `a number of seconds above 0 and at most ${MAX_GOAL_S}`,
+  message('a number of seconds above 0 and at most {n}', { n: MAX_GOAL_S }),
   (n) => n > 0 && n <= MAX_GOAL_S,
 );
 const timesAt = listOf(fields({ atM: distance, timeS: duration }), MAX_ITEMS);

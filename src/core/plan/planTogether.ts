@@ -1,3 +1,4 @@
+import { message } from '../units/message.ts';
 import { type DoorError, ok, type Result } from '../units/result.ts';
 import { M_PER_KM } from '../units/units.ts';
 import type { PlanFields } from './planFields.ts';
@@ -22,10 +23,12 @@ const firstBreach = (checks: readonly Check[]): Checked => {
 const runnable = (name: string, paceSPerKm: number, found: number): Checked =>
   paceSPerKm >= QUICKEST_S_PER_KM
     ? fine
-    : refuse(name, `a pace that a human can run (slower than ${QUICKEST_MPS} m/s)`, found);
+    : refuse(name, message('a pace that a human can run (slower than {n} m/s)', { n: QUICKEST_MPS }), found);
 
 const onCourse = (f: PlanFields, name: string, atM: number): Checked =>
-  atM <= f.distanceM ? fine : refuse(name, `a place on the course of ${f.distanceM} m`, atM);
+  atM <= f.distanceM
+    ? fine
+    : refuse(name, message('a place on the course of {n} m', { n: f.distanceM }), atM);
 
 /** Times at places must grow with the places: nobody runs back in time. */
 const growing = (
@@ -56,7 +59,11 @@ const legs = (f: PlanFields): readonly Check[] => {
     () =>
       push === null || push.fromM >= untilM
         ? fine
-        : refuse('push.fromM', `a place after the opening, which ends at ${untilM} m`, push.fromM),
+        : refuse(
+            'push.fromM',
+            message('a place after the opening, which ends at {n} m', { n: untilM }),
+            push.fromM,
+          ),
     () => (pushWin >= 0 ? fine : refuse('push.quickerSPerKm', '0 or more seconds per kilometre', pushWin)),
     () => runnable('push.quickerSPerKm', paceSPerKm - pushWin, pushWin),
     () => runnable('openingWins', paceSPerKm + Math.min(0, backSPerKm) - Math.max(0, pushWin), openingWin),
@@ -83,7 +90,11 @@ const places = (f: PlanFields): readonly Check[] => [
     () =>
       t.toM > t.fromM
         ? fine
-        : refuse(`tunnels[${i}].toM`, `a place after the tunnel's mouth at ${t.fromM} m`, t.toM),
+        : refuse(
+            `tunnels[${i}].toM`,
+            message("a place after the tunnel's mouth at {n} m", { n: t.fromM }),
+            t.toM,
+          ),
   ]),
   ...(f.wrongBoards ?? []).flatMap((b, i) => [
     () => onCourse(f, `wrongBoards[${i}].saysM`, b.saysM),
@@ -101,6 +112,10 @@ export const checkTogether = (f: PlanFields): Checked =>
     ...growing('cutOffs', f.cutOffs ?? []),
     () =>
       f.rival !== null && f.rival.splits.at(-1)?.atM !== f.distanceM
-        ? refuse('rival.splits', `a last row at the finish, ${f.distanceM} m`, f.rival.splits.at(-1)?.atM)
+        ? refuse(
+            'rival.splits',
+            message('a last row at the finish, {n} m', { n: f.distanceM }),
+            f.rival.splits.at(-1)?.atM,
+          )
         : fine,
   ]);

@@ -1,4 +1,5 @@
 import { gpxTimeMs } from '../course/gpxTime.ts';
+import { type Message, message } from '../units/message.ts';
 import { type DoorError, ok, type Result } from '../units/result.ts';
 import { EFFORTS, type Extent, LEG_KINDS, type Leg, type Taking, type Target } from './practicePlan.ts';
 import { fields, listOf, numberThat, oneOf, orElse, type Read, refuse } from './shape.ts';
@@ -20,12 +21,12 @@ const MAX_REPEATS = 100;
 const MAX_LEGS = 200;
 const MAX_TAKEN = 50;
 
-const within = (what: string, least: number, most: number): Read<number> =>
-  numberThat(`${what}, ${least} to ${most}`, (n) => n >= least && n <= most);
+const within = (what: Message, least: number, most: number): Read<number> =>
+  numberThat(message('{what}, {least} to {most}', { what, least, most }), (n) => n >= least && n <= most);
 
-const timeS = within('a number of seconds', MIN_TIME_S, MAX_TIME_S);
-const distanceM = within('a number of metres', MIN_DISTANCE_M, MAX_DISTANCE_M);
-const bpm = within('beats a minute', HEART_BPM.least, HEART_BPM.most);
+const timeS = within(message('a number of seconds'), MIN_TIME_S, MAX_TIME_S);
+const distanceM = within(message('a number of metres'), MIN_DISTANCE_M, MAX_DISTANCE_M);
+const bpm = within(message('beats a minute'), HEART_BPM.least, HEART_BPM.most);
 
 const has = (found: unknown, key: string): found is Readonly<Record<string, unknown>> =>
   typeof found === 'object' && found !== null && Object.hasOwn(found, key);
@@ -49,7 +50,11 @@ const target: Read<Target> = (found, place) => {
   if (found === undefined || found === null || found === 'free') return ok({ by: 'free' });
   if (has(found, 'paceSPerKm')) {
     const { least, most } = PACE_S_PER_KM;
-    const got = within('seconds per kilometre', least, most)(found['paceSPerKm'], `${place}.paceSPerKm`);
+    const got = within(
+      message('seconds per kilometre'),
+      least,
+      most,
+    )(found['paceSPerKm'], `${place}.paceSPerKm`);
     return got.ok ? ok({ by: 'pace', paceSPerKm: got.value }) : got;
   }
   if (has(found, 'effort')) {
@@ -68,8 +73,8 @@ interface TakingFields {
 const taking: Read<Taking> = (found, place) => {
   const got = fields<TakingFields>({
     item: oneOf<Taking['item']>([...ITEMS, 'water']),
-    atS: orElse(within('a number of seconds', 0, MAX_TIME_S), null),
-    atM: orElse(within('a number of metres', 0, MAX_DISTANCE_M), null),
+    atS: orElse(within(message('a number of seconds'), 0, MAX_TIME_S), null),
+    atM: orElse(within(message('a number of metres'), 0, MAX_DISTANCE_M), null),
   })(found, place);
   if (!got.ok) return got;
   const { item, atS, atM } = got.value;
@@ -79,7 +84,7 @@ const taking: Read<Taking> = (found, place) => {
 };
 
 const repOf: Read<Leg['rep']> = orElse((found, place) => {
-  const number = within('a whole number', 1, MAX_LEGS);
+  const number = within(message('a whole number'), 1, MAX_LEGS);
   const got = fields({ count: number, of: number })(found, place);
   if (!got.ok) return got;
   return got.value.count <= got.value.of ? got : refuse(`${place}.count`, 'at most `of`', got.value.count);
@@ -91,7 +96,7 @@ const legFields = fields<LegFields>({
   kind: orElse(oneOf(LEG_KINDS), 'work'),
   for: extent,
   target,
-  rampS: orElse(within('a number of seconds', 0, MAX_RAMP_S), null),
+  rampS: orElse(within(message('a number of seconds'), 0, MAX_RAMP_S), null),
   rep: repOf,
   heartMostBpm: orElse(bpm, null),
   take: orElse(listOf(taking, MAX_TAKEN), []),
@@ -120,7 +125,7 @@ const legOrRepeat: Read<readonly Leg[]> = (found, place) => {
   }
   const got = fields({
     repeat: numberThat(
-      `a whole number, 1 to ${MAX_REPEATS}`,
+      message('a whole number, 1 to {n}', { n: MAX_REPEATS }),
       (n) => Number.isInteger(n) && n >= 1 && n <= MAX_REPEATS,
     ),
     legs: listOf(leg, MAX_LEGS),
@@ -135,7 +140,7 @@ export const practiceLegs: Read<readonly Leg[]> = (found, place) => {
   const legs = got.value.flat();
   return legs.length >= 1 && legs.length <= MAX_LEGS
     ? ok(legs)
-    : refuse(place, `1 to ${MAX_LEGS} legs`, found);
+    : refuse(place, message('1 to {n} legs', { n: MAX_LEGS }), found);
 };
 
 /** An instant as `2027-05-09T08:20:00Z`, to epoch ms. */

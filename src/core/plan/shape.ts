@@ -1,4 +1,5 @@
-import { type DoorError, err, ok, type Result } from '../units/result.ts';
+import { type Message, message } from '../units/message.ts';
+import { type DoorError, doorError, err, ok, type Result } from '../units/result.ts';
 
 /**
  * Small readers that put together a parser for a file from outside: each takes what was found and the place where it
@@ -18,12 +19,12 @@ export const show = (found: unknown): string => {
   return text.length > SHOWN_CHARS ? `${text.slice(0, SHOWN_CHARS)}…` : text;
 };
 
-export const refuse = (place: string, expected: string, found: unknown): Result<never, DoorError> =>
-  err({ place, expected, found: show(found) });
+export const refuse = (place: string, expected: string | Message, found: unknown): Result<never, DoorError> =>
+  err(doorError(place, expected, show(found)));
 
 /** A finite number for which `holds`; `expected` says the rule in words. */
 export const numberThat =
-  (expected: string, holds: (n: number) => boolean): Read<number> =>
+  (expected: string | Message, holds: (n: number) => boolean): Read<number> =>
   (found, place) =>
     typeof found === 'number' && Number.isFinite(found) && holds(found)
       ? ok(found)
@@ -34,7 +35,7 @@ export const textUpTo =
   (found, place) =>
     typeof found === 'string' && found.length <= maxChars
       ? ok(found)
-      : refuse(place, `a text of at most ${maxChars} characters`, found);
+      : refuse(place, message('a text of at most {n} characters', { n: maxChars }), found);
 
 /** One of a fixed set of words, in any case. */
 export const oneOf =
@@ -48,7 +49,8 @@ export const listOf =
   <T>(read: Read<T>, maxItems: number): Read<T[]> =>
   (found, place) => {
     if (!Array.isArray(found)) return refuse(place, 'a list', found);
-    if (found.length > maxItems) return refuse(place, `a list of at most ${maxItems}`, found);
+    if (found.length > maxItems)
+      return refuse(place, message('a list of at most {n}', { n: maxItems }), found);
     const values: T[] = [];
     for (const [i, item] of found.entries()) {
       const got = read(item, `${place}[${i}]`);

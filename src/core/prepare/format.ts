@@ -1,4 +1,5 @@
 import { presetAt } from '../plan/presets.ts';
+import { decimalUpTo, type Message, message, plural } from '../units/message.ts';
 import { type DistanceUnit, M_PER_KM, metresPer, pacePer } from '../units/units.ts';
 
 /** Figures as a runner writes them. Only sentences, calendars and paper use these; everything else stays a number. */
@@ -30,23 +31,34 @@ export const roughDurationText = (durationS: number): string => {
 };
 
 /** A pace with its unit: `4:16 per km`, `6:52 per mile`. */
-export const paceText = (paceSPerKm: number, unit: DistanceUnit): string =>
-  `${durationText(pacePer(unit, paceSPerKm))} per ${unit}`;
+export const paceText = (paceSPerKm: number, unit: DistanceUnit): Message => {
+  const pace = durationText(pacePer(unit, paceSPerKm));
+  return unit === 'km' ? message('{pace} per km', { pace }) : message('{pace} per mile', { pace });
+};
 
 /** A place on the course: `10 km`, `10.5 km`, `6.56 miles`; at most `decimals` places, without idle zeros. */
 export const distanceText = (
   distanceM: number,
   unit: DistanceUnit,
   decimals = unit === 'km' ? 1 : 2,
-): string => {
-  const value = Number((distanceM / metresPer(unit)).toFixed(decimals));
-  const word = unit === 'km' ? 'km' : value === 1 ? 'mile' : 'miles';
-  return `${value} ${word}`;
+): Message => {
+  const n = decimalUpTo(distanceM / metresPer(unit), decimals);
+  return unit === 'km' ? message('{n} km', { n }) : plural(n.number, '{n} mile', '{n} miles', { n });
 };
 
 /** The name of a race distance as it stands inside a sentence, or its length in kilometres. */
-export const raceText = (distanceM: number): string =>
-  presetAt(distanceM)?.name.toLowerCase() ?? `${Number((distanceM / M_PER_KM).toFixed(2))} km`;
+export const raceText = (distanceM: number): Message => {
+  switch (presetAt(distanceM)?.name) {
+    case 'Half marathon':
+      return message('half marathon');
+    case 'Marathon':
+      return message('marathon');
+    case '10 miles':
+      return distanceText(distanceM, 'mile', 0);
+    default:
+      return message('{n} km', { n: decimalUpTo(distanceM / M_PER_KM, 2) });
+  }
+};
 
 /** A time of day from minutes after midnight: `07:05`. Any whole number of minutes; days before and after fold in. */
 export const timeOfDayText = (minuteOfDay: number): string => {

@@ -1,6 +1,8 @@
+import { type Message, message } from '../units/message.ts';
+
 /** Where a figure comes from, for the line beneath it. */
 export interface Source {
-  readonly text: string;
+  readonly text: Message;
   /**
    * `read`: a published source was read for it; `memory`: recalled from a publication that was not at hand;
    * `practice`: common practice, no source.
@@ -8,9 +10,12 @@ export interface Source {
   readonly kind: 'read' | 'memory' | 'practice';
 }
 
-export const read = (text: string): Source => ({ text, kind: 'read' });
-export const memory = (text: string): Source => ({ text: `${text} (recalled, not checked)`, kind: 'memory' });
-export const PRACTICE: Source = { text: 'common practice, no source', kind: 'practice' };
+export const read = (text: Message): Source => ({ text, kind: 'read' });
+export const memory = (source: Message): Source => ({
+  text: message('{source} (recalled, not checked)', { source }),
+  kind: 'memory',
+});
+export const PRACTICE: Source = { text: message('common practice, no source'), kind: 'practice' };
 
 /** A range with its source: from the lower to the upper end, both included. */
 export interface SourcedRange {

@@ -34,7 +34,19 @@ export const plural = (
   values: Readonly<Record<string, Value>> = {},
 ): Message => ({ text: other, one, count: n, values: { n, ...values } });
 
+/** Words one after the other: `water, gel`. At least one. */
+export const listed = (words: readonly Message[]): Message => ({
+  text: words.map((_, i) => `{${i}}`).join(', '),
+  values: Object.fromEntries(words.map((word, i) => [i, word])),
+});
+
 export const decimal = (number: number, decimals: number): Decimal => ({ number, decimals });
+
+/** A number with at most so many decimals, without idle zeros: 10, 10.5. */
+export const decimalUpTo = (number: number, decimals: number): Decimal => {
+  const fixed = Number(number.toFixed(decimals));
+  return { number: fixed, decimals: String(fixed).split('.')[1]?.length ?? 0 };
+};
 
 /** How a reader's language writes a message; what a language brings. */
 export interface Writing {

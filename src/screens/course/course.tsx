@@ -1,4 +1,6 @@
 import { useComputed, useSignal } from '@preact/signals';
+import { plural } from '../../core/units/message.ts';
+import { t } from '../../languages/text.ts';
 import type { PastRuns } from '../../session/coursePast.ts';
 import { takeCourseFile } from '../../session/courseRead.ts';
 import { stationsOf } from '../../session/courseStations.ts';
@@ -33,14 +35,27 @@ export const CourseScreen = ({ model, runs }: { model: PlanModel; runs: PastRuns
     const fresh = found.filter((f) => !plan.stations.some((s) => Math.abs(s.atM - f.atM) < 50));
     if (fresh.length > 0) model.change((p) => ({ ...p, stations: [...p.stations, ...fresh] }));
     const nowhere =
-      line === null ? ['Open the course itself first: these places need a line to lie on.'] : [];
+      line === null ? [t('Open the course itself first: these places need a line to lie on.')] : [];
     notes.value = [
       ...said,
       ...(course === null && line !== null
-        ? [`Places only: ${fresh.length} of ${waypoints.length} are stations on your course.`]
+        ? [
+            t('Places only: {n} of {m} are stations on your course.', {
+              n: fresh.length,
+              m: waypoints.length,
+            }),
+          ]
         : []),
       ...(course !== null && fresh.length > 0
-        ? [`${fresh.length} stations found in the file and put into the plan.`]
+        ? [
+            t(
+              plural(
+                fresh.length,
+                '{n} station found in the file and put into the plan.',
+                '{n} stations found in the file and put into the plan.',
+              ),
+            ),
+          ]
         : []),
       ...(course === null ? nowhere : []),
     ];
@@ -57,9 +72,11 @@ export const CourseScreen = ({ model, runs }: { model: PlanModel; runs: PastRuns
     <main class="course">
       <Steps here="course" />
       <header class="lead-in">
-        <h1>Course</h1>
+        <h1>{t('Course')}</h1>
         <p>
-          The line on the ground, from a file of the race or a run of yours. It is read here and goes nowhere.
+          {t(
+            'The line on the ground, from a file of the race or a run of yours. It is read here and goes nowhere.',
+          )}
         </p>
       </header>
       <BadPlan model={model} />
@@ -78,7 +95,7 @@ export const CourseScreen = ({ model, runs }: { model: PlanModel; runs: PastRuns
       ))}
       {shown !== null && (
         <div class="course-sides">
-          <section aria-label="The course drawn">
+          <section aria-label={t('The course drawn')}>
             <CourseMap
               view={shown}
               plan={plan}
@@ -90,7 +107,7 @@ export const CourseScreen = ({ model, runs }: { model: PlanModel; runs: PastRuns
             />
             <CourseProfile view={shown} plan={plan} pickedM={pickedM.value} onPick={(m) => pick(m)} />
           </section>
-          <section class="sheet" aria-label="Places on the course">
+          <section class="sheet" aria-label={t('Places on the course')}>
             <CourseFacts model={model} view={shown} />
             <PlaceTools
               model={model}

@@ -1,4 +1,6 @@
 import { unrollLaps } from '../../core/course/laps.ts';
+import { decimal } from '../../core/units/message.ts';
+import { shownNumber, t } from '../../languages/text.ts';
 import type { CourseView } from '../../session/courseView.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import { distance, unitName } from '../format.ts';
@@ -22,38 +24,62 @@ export const CourseFacts = ({ model, view }: { model: PlanModel; view: CourseVie
     <>
       <h2>{file.name}</h2>
       <dl class="course-facts">
-        <dt>Recorded</dt>
+        <dt>{t('Recorded')}</dt>
         <dd class="figure">
-          {distance(line.recordedM, unit, 3)} {unitName(unit)}
-          {laps > 1 && `, run ${laps} times`}
+          {laps > 1
+            ? t('{distance} {unit}, run {n} times', {
+                distance: distance(line.recordedM, unit, 3),
+                unit: unitName(unit),
+                n: laps,
+              })
+            : `${distance(line.recordedM, unit, 3)} ${unitName(unit)}`}
         </dd>
-        <dt>Official</dt>
+        <dt>{t('Official')}</dt>
         <dd class="figure">
           {distance(line.officialM, unit, 3)} {unitName(unit)}
         </dd>
-        <dt>Scaled by</dt>
+        <dt>{t('Scaled by')}</dt>
         <dd class="figure">
-          {ratio.toFixed(4)} ({percent >= 0 ? '+' : '−'}
-          {Math.abs(percent).toFixed(2)} %)
+          {shownNumber(decimal(ratio, 4))} ({percent >= 0 ? '+' : '−'}
+          {shownNumber(decimal(Math.abs(percent), 2))} %)
         </dd>
-        <dt>Climb</dt>
+        <dt>{t('Climb')}</dt>
         <dd class="figure">
-          {view.climbM === null ? 'no heights in the file' : `${Math.round(view.climbM)} m`}
+          {view.climbM === null ? t('no heights in the file') : `${Math.round(view.climbM)} m`}
         </dd>
       </dl>
-      <p class={odd ? 'field-error' : 'note'}>
-        {odd
-          ? `The recording is ${Math.round(Math.abs(off))} m ${off > 0 ? 'longer' : 'shorter'} than the race. Is it the right course, and the right distance in the plan?`
-          : `The recording is ${Math.round(Math.abs(off))} m ${off > 0 ? 'longer' : 'shorter'} than the race. The race's measured distance counts; the line is fitted to it.`}
-      </p>
+      <p class={odd ? 'field-error' : 'note'}>{measureText(off, odd)}</p>
       <div class="buttons">
         <button type="button" onClick={model.turnCourse}>
-          Run it the other way
+          {t('Run it the other way')}
         </button>
         <button type="button" onClick={model.dropCourse}>
-          Remove the course
+          {t('Remove the course')}
         </button>
       </div>
     </>
   );
+};
+
+const measureText = (offM: number, odd: boolean): string => {
+  const n = Math.round(Math.abs(offM));
+  if (odd)
+    return offM > 0
+      ? t(
+          'The recording is {n} m longer than the race. Is it the right course, and the right distance in the plan?',
+          { n },
+        )
+      : t(
+          'The recording is {n} m shorter than the race. Is it the right course, and the right distance in the plan?',
+          { n },
+        );
+  return offM > 0
+    ? t(
+        "The recording is {n} m longer than the race. The race's measured distance counts; the line is fitted to it.",
+        { n },
+      )
+    : t(
+        "The recording is {n} m shorter than the race. The race's measured distance counts; the line is fitted to it.",
+        { n },
+      );
 };

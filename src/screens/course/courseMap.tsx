@@ -1,6 +1,7 @@
 import type { RacePlan } from '../../core/plan/racePlan.ts';
 import { boardsM } from '../../core/plan/splits.ts';
 import { metresPer } from '../../core/units/units.ts';
+import { t } from '../../languages/text.ts';
 import type { CourseView } from '../../session/courseView.ts';
 import { useWidth } from '../parts/width.ts';
 
@@ -60,7 +61,7 @@ export const CourseMap = ({ view, plan, pickedM, onPick }: Props) => {
         width={width}
         height={height}
         role="img"
-        aria-label={`The course, ${plan.name}, drawn as a line`}
+        aria-label={t('The course, {name}, drawn as a line', { name: plan.name })}
         onClick={(event) => {
           const box = event.currentTarget.getBoundingClientRect();
           onPick(
@@ -128,10 +129,10 @@ export const CourseMap = ({ view, plan, pickedM, onPick }: Props) => {
 
 const Key = () => (
   <span class="map-key">
-    <span data-mark="start">start</span>
-    <span data-mark="finish">finish</span>
-    <span data-mark="station">station</span>
-    <span data-mark="fuel">yours</span>
-    <span data-mark="tunnel">tunnel</span>
+    <span data-mark="start">{t('start||place')}</span>
+    <span data-mark="finish">{t('finish||place')}</span>
+    <span data-mark="station">{t('station')}</span>
+    <span data-mark="fuel">{t('yours||what you carry')}</span>
+    <span data-mark="tunnel">{t('tunnel')}</span>
   </span>
 );

@@ -1,7 +1,9 @@
 import type { RacePlan } from '../../core/plan/racePlan.ts';
+import { t } from '../../languages/text.ts';
 import type { CourseView } from '../../session/courseView.ts';
 import { distance, unitName } from '../format.ts';
 import { distanceTicksM } from '../parts/chartPaths.ts';
+import { rich } from '../parts/rich.tsx';
 import { useWidth } from '../parts/width.ts';
 
 interface Props {
@@ -32,15 +34,18 @@ export const CourseProfile = ({ view, plan, pickedM, onPick }: Props) => {
       <figure class="chart" ref={ref}>
         <figcaption>
           {view.heights.length > 0
-            ? `Height, ${Math.round(lowest)} to ${Math.round(highest)} m`
-            : 'The way as a strip; the file holds no heights'}
+            ? t('Height, {lowest} to {highest} m', {
+                lowest: Math.round(lowest),
+                highest: Math.round(highest),
+              })
+            : t('The way as a strip; the file holds no heights')}
         </figcaption>
         {/* biome-ignore lint/a11y/useKeyWithClickEvents: the slider below picks the same places by keyboard. */}
         <svg
           width={width}
           height={HEIGHT}
           role="img"
-          aria-label="Profile of the course"
+          aria-label={t('Profile of the course')}
           onClick={(event) => {
             const box = event.currentTarget.getBoundingClientRect();
             onPick(((event.clientX - box.left - MARGIN.left) / inner.width) * plan.distanceM);
@@ -82,7 +87,10 @@ export const CourseProfile = ({ view, plan, pickedM, onPick }: Props) => {
       </figure>
       <label class="slide">
         <span>
-          Place: <span class="figure">{distance(pickedM, plan.unit, 2)}</span> {unitName(plan.unit)}
+          {rich('Place: {place} {unit}', {
+            place: <span class="figure">{distance(pickedM, plan.unit, 2)}</span>,
+            unit: unitName(plan.unit),
+          })}
         </span>
         <input
           type="range"

@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
 import { useRef } from 'preact/hooks';
+import { t } from '../../languages/text.ts';
 
 interface Props {
   readonly onFile: (file: File) => void;
@@ -15,7 +16,7 @@ export const DropFile = ({ onFile, hasCourse, children }: Props) => {
   return (
     <section
       class="drop"
-      aria-label="Course file"
+      aria-label={t('Course file')}
       data-over={over.value}
       onDragOver={(event) => {
         event.preventDefault();
@@ -32,14 +33,14 @@ export const DropFile = ({ onFile, hasCourse, children }: Props) => {
       }}
     >
       <button type="button" class={hasCourse ? '' : 'main-button'} onClick={() => input.current?.click()}>
-        {hasCourse ? 'Another file' : 'Open a course'}
+        {hasCourse ? t('Another file') : t('Open a course')}
       </button>
       <input
         ref={input}
         type="file"
         accept=".gpx,.jsonl,application/gpx+xml"
         hidden
-        aria-label="Course file"
+        aria-label={t('Course file')}
         onChange={(event) => {
           const element = event.currentTarget;
           const file = element.files?.[0];
@@ -48,8 +49,9 @@ export const DropFile = ({ onFile, hasCourse, children }: Props) => {
         }}
       />
       <p class="note">
-        Or drop it here. GPX with a track or a route; waypoints become stations. Or the log of a past run
-        (.jsonl).
+        {t(
+          'Or drop it here. GPX with a track or a route; waypoints become stations. Or the log of a past run (.jsonl).',
+        )}
       </p>
       {children}
     </section>

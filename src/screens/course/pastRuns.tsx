@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import { t } from '../../languages/text.ts';
 import type { PastRun, PastRuns } from '../../session/coursePast.ts';
 
 interface Props {
@@ -15,7 +16,7 @@ export const PastRunsList = ({ runs, onFile }: Props) => {
       trouble.value = null;
       await work();
     } catch {
-      trouble.value = 'The storage of this browser does not give the runs away.';
+      trouble.value = t('The storage of this browser does not give the runs away.');
     }
   };
   return (
@@ -28,10 +29,10 @@ export const PastRunsList = ({ runs, onFile }: Props) => {
           })
         }
       >
-        From a run on this device
+        {t('From a run on this device')}
       </button>
       {trouble.value !== null && <p class="field-error">{trouble.value}</p>}
-      {list.value?.length === 0 && <p class="note">No run is kept here yet.</p>}
+      {list.value?.length === 0 && <p class="note">{t('No run is kept here yet.')}</p>}
       {list.value !== null && list.value.length > 0 && (
         <div class="buttons">
           {list.value.map((run) => (

@@ -1,9 +1,11 @@
 import { useSignal } from '@preact/signals';
 import type { RacePlan } from '../../core/plan/racePlan.ts';
-import { ITEMS, OFFERS, type Offer } from '../../core/plan/supplies.ts';
+import { ITEMS, OFFERS, type Offer, SUPPLY_NAMES } from '../../core/plan/supplies.ts';
 import { metresPer } from '../../core/units/units.ts';
+import { t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import { distance, unitName } from '../format.ts';
+import { rich } from '../parts/rich.tsx';
 import { type PlacedThing, placedThings } from './placedThings.ts';
 
 interface Props {
@@ -28,12 +30,17 @@ export const PlaceTools = ({ model, pickedM, passesM, onPick }: Props) => {
   return (
     <>
       <h2>
-        At <span class="figure">{distance(atM, plan.unit, 2)}</span> {unitName(plan.unit)}
+        {rich('At {place} {unit}', {
+          place: <span class="figure">{distance(atM, plan.unit, 2)}</span>,
+          unit: unitName(plan.unit),
+        })}
       </h2>
-      <p class="note">Point on the map or the profile, or move the slider; then put something there.</p>
+      <p class="note">
+        {t('Point on the map or the profile, or move the slider; then put something there.')}
+      </p>
       {passesM.length > 1 && (
         <p>
-          The course comes by here {passesM.length} times:{' '}
+          {t('The course comes by here {n} times:', { n: passesM.length })}{' '}
           {passesM.map((m) => (
             <button
               key={m}
@@ -48,7 +55,7 @@ export const PlaceTools = ({ model, pickedM, passesM, onPick }: Props) => {
         </p>
       )}
       <fieldset class="offers">
-        <legend class="unseen">The station offers</legend>
+        <legend class="unseen">{t('The station offers')}</legend>
         {OFFERS.map((offer) => (
           <label key={offer}>
             <input
@@ -60,7 +67,7 @@ export const PlaceTools = ({ model, pickedM, passesM, onPick }: Props) => {
                 );
               }}
             />
-            {offer}
+            {t(SUPPLY_NAMES[offer])}
           </label>
         ))}
       </fieldset>
@@ -70,7 +77,7 @@ export const PlaceTools = ({ model, pickedM, passesM, onPick }: Props) => {
           disabled={offers.value.length === 0}
           onClick={() => put((p) => ({ ...p, stations: [...p.stations, { atM, offers: offers.value }] }))}
         >
-          Station here
+          {t('Station here')}
         </button>
         {ITEMS.slice(0, 1).map((item) => (
           <button
@@ -78,7 +85,7 @@ export const PlaceTools = ({ model, pickedM, passesM, onPick }: Props) => {
             type="button"
             onClick={() => put((p) => ({ ...p, fuel: [...p.fuel, { item, atM }] }))}
           >
-            My {item} here
+            {t('My {item} here', { item: SUPPLY_NAMES[item] })}
           </button>
         ))}
         <button
@@ -86,7 +93,7 @@ export const PlaceTools = ({ model, pickedM, passesM, onPick }: Props) => {
           disabled={!inside}
           onClick={() => put((p) => ({ ...p, checkpointsM: [...p.checkpointsM, atM] }))}
         >
-          Checkpoint here
+          {t('Checkpoint here')}
         </button>
         <button
           type="button"
@@ -101,7 +108,7 @@ export const PlaceTools = ({ model, pickedM, passesM, onPick }: Props) => {
             }))
           }
         >
-          Board {nearest} stands here
+          {t('Board {n} stands here', { n: nearest })}
         </button>
         <button
           type="button"
@@ -116,7 +123,7 @@ export const PlaceTools = ({ model, pickedM, passesM, onPick }: Props) => {
             }))
           }
         >
-          Do not trust board {nearest}
+          {t('Do not trust board {n}', { n: nearest })}
         </button>
         {mouthM.value === null ? (
           <button
@@ -125,7 +132,7 @@ export const PlaceTools = ({ model, pickedM, passesM, onPick }: Props) => {
               mouthM.value = atM;
             }}
           >
-            Tunnel from here
+            {t('Tunnel from here')}
           </button>
         ) : (
           <button
@@ -137,7 +144,7 @@ export const PlaceTools = ({ model, pickedM, passesM, onPick }: Props) => {
               mouthM.value = null;
             }}
           >
-            Tunnel from {distance(mouthM.value, plan.unit, 2)} to here
+            {t('Tunnel from {place} to here', { place: distance(mouthM.value, plan.unit, 2) })}
           </button>
         )}
       </div>
@@ -158,7 +165,7 @@ const Things = ({
   readonly unit: RacePlan['unit'];
 }) => (
   <table class="plan-table">
-    <caption class="unseen">What lies on the way</caption>
+    <caption class="unseen">{t('What lies on the way')}</caption>
     <tbody>
       {things.map((thing) => (
         <tr key={thing.key}>
@@ -167,12 +174,15 @@ const Things = ({
               {distance(thing.atM, unit, 2)}
             </button>
           </th>
-          <td>{thing.text}</td>
+          <td>{t(thing.text)}</td>
           <td>
             <button
               type="button"
               class="small-button"
-              aria-label={`Remove ${thing.text} at ${distance(thing.atM, unit, 2)}`}
+              aria-label={t('Remove {what} at {place}', {
+                what: thing.text,
+                place: distance(thing.atM, unit, 2),
+              })}
               onClick={() => model.change(thing.without)}
             >
               ×

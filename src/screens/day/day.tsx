@@ -1,10 +1,12 @@
 import type { CivilDate } from '../../core/prepare/day/civil.ts';
-import { addDays, WEEKDAYS } from '../../core/prepare/day/civil.ts';
+import { addDays } from '../../core/prepare/day/civil.ts';
 import { timeOfDayText } from '../../core/prepare/format.ts';
+import { t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import type { DaySheet } from '../../session/prepareDay.ts';
 import type { PrepareModel } from '../../session/prepareModel.ts';
 import type { Reminders } from '../../session/prepareReminders.ts';
+import { weekdayName } from '../format.ts';
 import { fileNameOf, saveFile } from '../parts/files.tsx';
 import { Cautions, Sources } from '../plan/fineprint.tsx';
 import { Steps } from '../plan/steps.tsx';
@@ -18,9 +20,9 @@ interface Props {
 
 const awayText = (days: number | null): string => {
   if (days === null) return '';
-  if (days === 0) return 'Today.';
-  if (days === 1) return 'Tomorrow.';
-  return days > 0 ? `In ${days} days.` : 'That day is over.';
+  if (days === 0) return t('Today.');
+  if (days === 1) return t('Tomorrow.');
+  return days > 0 ? t('In {n} days.', { n: days }) : t('That day is over.');
 };
 
 export const DayScreen = ({ model, plan, reminders }: Props) => {
@@ -29,24 +31,26 @@ export const DayScreen = ({ model, plan, reminders }: Props) => {
     <main class="day">
       <Steps here="day" />
       <header class="lead-in">
-        <h1>Race day</h1>
-        <p>From waking to the gun, by the clock. {awayText(sheet.daysAway)}</p>
+        <h1>{t('Race day')}</h1>
+        <p>
+          {t('From waking to the gun, by the clock.')} {awayText(sheet.daysAway)}
+        </p>
       </header>
       <div class="plan-sides">
-        <section aria-label="What decides the day">
+        <section aria-label={t('What decides the day')}>
           <DayForm model={model} plan={plan} />
         </section>
-        <section class="sheet" aria-label="The day by the clock">
+        <section class="sheet" aria-label={t('The day by the clock')}>
           <ol class="clock-list">
             {sheet.items.map((item) => (
               <li key={item.kind} class="clock-item" data-kind={item.kind}>
                 <span class="figure clock-time">
                   {timeOfDayText(item.clockMin)}
-                  {item.clockMin < 0 && <span class="row-note"> evening before</span>}
+                  {item.clockMin < 0 && <span class="row-note"> {t('evening before')}</span>}
                 </span>
                 <span>
-                  <strong>{item.title}</strong>
-                  <span class="note clock-why">{item.reason}</span>
+                  <strong>{t(item.title)}</strong>
+                  <span class="note clock-why">{t(item.reason)}</span>
                 </span>
               </li>
             ))}
@@ -61,11 +65,11 @@ export const DayScreen = ({ model, plan, reminders }: Props) => {
                   saveFile(fileNameOf(`${plan.plan.value.name} day`, 'ics'), 'text/calendar', text);
               }}
             >
-              Into the calendar (.ics)
+              {t('Into the calendar (.ics)')}
             </button>
           </div>
           {sheet.date === null && (
-            <p class="note">With the date of the race, the day goes into your calendar.</p>
+            <p class="note">{t('With the date of the race, the day goes into your calendar.')}</p>
           )}
           <Aloud reminders={reminders} sheet={sheet} />
           <TaperList sheet={sheet} />
@@ -84,31 +88,32 @@ export const DayScreen = ({ model, plan, reminders }: Props) => {
 const Aloud = ({ reminders, sheet }: { reminders: Reminders; sheet: DaySheet }) => {
   const state = reminders.state.value;
   return (
-    <section aria-label="Said aloud">
-      <h2>Said aloud</h2>
+    <section aria-label={t('Said aloud')}>
+      <h2>{t('Said aloud')}</h2>
       <p>
-        On race day this page tells you each step, in the same voice as in the race, as long as it is open and
-        the screen is on. A phone puts pages to sleep: the calendar is the one that rings for certain.
+        {t(
+          'On race day this page tells you each step, in the same voice as in the race, as long as it is open and the screen is on. A phone puts pages to sleep: the calendar is the one that rings for certain.',
+        )}
       </p>
       <div class="buttons">
         {state === 'off' ? (
           <button type="button" disabled={sheet.items.length === 0} onClick={() => void reminders.begin()}>
-            Tell me each step
+            {t('Tell me each step')}
           </button>
         ) : (
           <button type="button" onClick={reminders.end}>
-            Stop telling me
+            {t('Stop telling me')}
           </button>
         )}
         <button type="button" disabled={sheet.items.length === 0} onClick={() => void reminders.rehearse()}>
-          Hear how it sounds
+          {t('Hear how it sounds')}
         </button>
       </div>
       <p role="status" class="now-said">
         {reminders.said.value}
       </p>
       {state === 'waiting' && reminders.next.value !== null && (
-        <p class="note">Next: {reminders.next.value}. Keep this page open.</p>
+        <p class="note">{t('Next: {what}. Keep this page open.', { what: reminders.next.value })}</p>
       )}
     </section>
   );
@@ -116,27 +121,30 @@ const Aloud = ({ reminders, sheet }: { reminders: Reminders; sheet: DaySheet }) 
 
 const dayText = (race: CivilDate, offset: number): string => {
   const { day, month } = addDays(race, offset);
-  return `${day}/${month}`;
+  return t('{day}/{month}', { day, month });
 };
 
 const TaperList = ({ sheet }: { sheet: DaySheet }) => {
   const { taper, date } = sheet;
   if (taper === null || date === null)
     return (
-      <section aria-label="The last two weeks">
-        <h2>The last two weeks</h2>
+      <section aria-label={t('The last two weeks')}>
+        <h2>{t('The last two weeks')}</h2>
         <p>
-          With the date, your usual week and its distance, the last two weeks stand here: less of it, as quick
-          as ever.
+          {t(
+            'With the date, your usual week and its distance, the last two weeks stand here: less of it, as quick as ever.',
+          )}
         </p>
       </section>
     );
   return (
-    <section aria-label="The last two weeks">
-      <h2>The last two weeks</h2>
+    <section aria-label={t('The last two weeks')}>
+      <h2>{t('The last two weeks')}</h2>
       <p>
-        Less running, as quick as ever: {Math.round(taper.cutPercent[0])} % less than your usual week, then{' '}
-        {Math.round(taper.cutPercent[1])} % less.
+        {t('Less running, as quick as ever: {first} % less than your usual week, then {second} % less.', {
+          first: Math.round(taper.cutPercent[0]),
+          second: Math.round(taper.cutPercent[1]),
+        })}
       </p>
       <table class="plan-table">
         <tbody>
@@ -147,11 +155,11 @@ const TaperList = ({ sheet }: { sheet: DaySheet }) => {
               data-rest={day.kind === 'rest'}
             >
               <th scope="row">
-                {WEEKDAYS[day.weekday].slice(0, 3)} {dayText(date, day.dayOffset)}
+                {weekdayName(day.weekday, 'short')} {dayText(date, day.dayOffset)}
               </th>
               <td class="words">
-                <strong>{day.title}</strong>
-                {day.kind !== 'rest' && <span class="note clock-why">{day.detail}</span>}
+                <strong>{t(day.title)}</strong>
+                {day.kind !== 'rest' && <span class="note clock-why">{t(day.detail)}</span>}
               </td>
             </tr>
           ))}

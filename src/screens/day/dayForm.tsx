@@ -1,8 +1,9 @@
 import { useId } from 'preact/hooks';
-import { WEEKDAYS, type Weekday } from '../../core/prepare/day/civil.ts';
+import type { Weekday } from '../../core/prepare/day/civil.ts';
+import { t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import type { PrepareModel } from '../../session/prepareModel.ts';
-import { unitName } from '../format.ts';
+import { unitName, weekdayName } from '../format.ts';
 import { Field } from '../plan/field.tsx';
 
 const DAYS: readonly Weekday[] = [0, 1, 2, 3, 4, 5, 6];
@@ -33,22 +34,22 @@ export const DayForm = ({ model, plan }: { model: PrepareModel; plan: PlanModel 
   const draft = model.draft.value;
   const { errors } = model.day.value;
   return (
-    <form class="plan-form" onSubmit={(event) => event.preventDefault()} aria-label="Race day">
+    <form class="plan-form" onSubmit={(event) => event.preventDefault()} aria-label={t('Race day')}>
       <Pick
-        label="Date of the race"
+        label={t('Date of the race')}
         type="date"
         value={draft.date}
         onChange={(date) => model.set({ date })}
       />
       <Pick
-        label="The gun goes at"
+        label={t('The gun goes at')}
         type="time"
         value={draft.start}
         onChange={(start) => model.set({ start })}
         error={errors.start}
       />
       <Field
-        label="The pen closes before the gun"
+        label={t('The pen closes before the gun')}
         keys="numeric"
         unit="min"
         value={draft.penClosesMin}
@@ -56,7 +57,7 @@ export const DayForm = ({ model, plan }: { model: PrepareModel; plan: PlanModel 
         error={errors.penClosesMin ?? null}
       />
       <Field
-        label="Travel, door to race"
+        label={t('Travel, door to race')}
         keys="numeric"
         unit="min"
         value={draft.travelMin}
@@ -64,20 +65,20 @@ export const DayForm = ({ model, plan }: { model: PrepareModel; plan: PlanModel 
         error={errors.travelMin ?? null}
       />
       <Field
-        label="Temperature at the start"
+        label={t('Temperature at the start')}
         unit="°C"
         value={draft.temperatureC}
         onChange={(temperatureC) => model.set({ temperatureC })}
       />
       <Field
-        label="You run in a week"
+        label={t('You run in a week')}
         keys="decimal"
         unit={unitName(plan.plan.value.unit)}
         value={draft.weekly}
         onChange={(weekly) => model.set({ weekly })}
       />
       <fieldset class="offers days">
-        <legend>On which days you run</legend>
+        <legend>{t('On which days you run')}</legend>
         {DAYS.map((day) => (
           <label key={day}>
             <input
@@ -90,12 +91,12 @@ export const DayForm = ({ model, plan }: { model: PrepareModel; plan: PlanModel 
                 if (runDays.length > 0) model.set({ runDays });
               }}
             />
-            {WEEKDAYS[day].slice(0, 3)}
+            {weekdayName(day, 'short')}
           </label>
         ))}
       </fieldset>
       <div class="field">
-        <label for="long-day">Your long run is on</label>
+        <label for="long-day">{t('Your long run is on')}</label>
         <select
           id="long-day"
           value={String(draft.longRunDay)}
@@ -106,7 +107,7 @@ export const DayForm = ({ model, plan }: { model: PrepareModel; plan: PlanModel 
         >
           {DAYS.map((day) => (
             <option key={day} value={String(day)}>
-              {WEEKDAYS[day]}
+              {weekdayName(day, 'long')}
             </option>
           ))}
         </select>

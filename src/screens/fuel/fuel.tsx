@@ -1,17 +1,58 @@
+import type { RacePlan } from '../../core/plan/racePlan.ts';
+import { SUPPLY_NAMES } from '../../core/plan/supplies.ts';
 import { durationText } from '../../core/prepare/format.ts';
 import type { MassRange } from '../../core/prepare/fuel/carbohydrate.ts';
+import { listed, type Message, message } from '../../core/units/message.ts';
+import type { DistanceUnit } from '../../core/units/units.ts';
+import { t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import type { FuelSheet } from '../../session/prepareFuel.ts';
 import type { PrepareModel } from '../../session/prepareModel.ts';
 import { distance, unitName } from '../format.ts';
+import { rich } from '../parts/rich.tsx';
 import { Cautions, Sources } from '../plan/fineprint.tsx';
 import { BadPlan, Steps } from '../plan/steps.tsx';
 import { FuelForm } from './fuelForm.tsx';
 
-const rangeText = ({ gPerKg, grams }: MassRange): string =>
+const rangeText = ({ gPerKg, grams }: MassRange): Message =>
   grams === null
-    ? `${gPerKg.lower} to ${gPerKg.upper} g of carbohydrate for each kg of body mass`
-    : `${grams.lower} to ${grams.upper} g of carbohydrate (${gPerKg.lower} to ${gPerKg.upper} g for each kg)`;
+    ? message('{lower} to {upper} g of carbohydrate for each kg of body mass', {
+        lower: gPerKg.lower,
+        upper: gPerKg.upper,
+      })
+    : message('{lower} to {upper} g of carbohydrate ({lowerKg} to {upperKg} g for each kg)', {
+        ...grams,
+        lowerKg: gPerKg.lower,
+        upperKg: gPerKg.upper,
+      });
+
+const loadingText = (loading: FuelSheet['loading']): string => {
+  if (loading === null) return t('For less than an hour: eat as usual.');
+  const { fewest, most } = loading.hours;
+  const range = rangeText(loading.perDay);
+  return fewest === most
+    ? t(
+        'The {n} hours before: {range} in each 24 hours, all meals together, and little running. That is a lot of food: try it before a long run first.',
+        { n: most, range },
+      )
+    : t(
+        'From {fewest} to {most} hours before: {range} in each 24 hours, all meals together, and little running. That is a lot of food: try it before a long run first.',
+        { fewest, most, range },
+      );
+};
+
+/** What the plan holds to take, with its places. */
+const plannedText = (fuel: RacePlan['fuel'], unit: DistanceUnit): string =>
+  fuel.length === 0
+    ? t('In the plan now: nothing to take. The voice tells you 200 to 300 m ahead.')
+    : t('In the plan now: {list} {unit}. The voice tells you 200 to 300 m ahead.', {
+        list: listed(
+          fuel.map((f) =>
+            message('{item} at {place}', { item: SUPPLY_NAMES[f.item], place: distance(f.atM, unit, 1) }),
+          ),
+        ),
+        unit: unitName(unit),
+      });
 
 export const FuelScreen = ({ model, plan }: { model: PrepareModel; plan: PlanModel }) => {
   const sheet = model.fuel.value;
@@ -21,20 +62,27 @@ export const FuelScreen = ({ model, plan }: { model: PrepareModel; plan: PlanMod
     <main class="fuel">
       <Steps here="fuel" />
       <header class="lead-in">
-        <h1>Fuel</h1>
-        <p>What to carry and when to take it, so that water follows. Only what you have practised.</p>
+        <h1>{t('Fuel')}</h1>
+        <p>{t('What to carry and when to take it, so that water follows. Only what you have practised.')}</p>
       </header>
       <BadPlan model={plan} />
       <div class="plan-sides">
-        <section aria-label="How you fuel">
+        <section aria-label={t('How you fuel')}>
           <FuelForm model={model} error={sheet.error} />
         </section>
-        <section class="sheet" aria-label="Fuel plan">
-          <h2>On the way</h2>
+        <section class="sheet" aria-label={t('Fuel plan')}>
+          <h2>{t('On the way')}</h2>
           <p>
             {sheet.during.upper === 0
-              ? 'Under an hour nothing is needed on the way.'
-              : `For ${durationText(sheet.durationS)} of running ${sheet.during.lower} to ${sheet.during.upper} g of carbohydrate an hour is usual, whatever you weigh.`}
+              ? t('Under an hour nothing is needed on the way.')
+              : t(
+                  'For {time} of running {lower} to {upper} g of carbohydrate an hour is usual, whatever you weigh.',
+                  {
+                    time: durationText(sheet.durationS),
+                    lower: sheet.during.lower,
+                    upper: sheet.during.upper,
+                  },
+                )}
           </p>
           {sheet.fuel !== null && <Stops sheet={sheet} unit={race.unit} />}
           {sheet.fuel !== null && (
@@ -49,20 +97,14 @@ export const FuelScreen = ({ model, plan }: { model: PrepareModel; plan: PlanMod
                   }))
                 }
               >
-                Put into the plan
+                {t('Put into the plan')}
               </button>
             </div>
           )}
-          <p class="note">
-            In the plan now:{' '}
-            {race.fuel.length === 0
-              ? 'nothing to take.'
-              : `${race.fuel.map((f) => `${f.item} at ${distance(f.atM, race.unit, 1)}`).join(', ')} ${unit}.`}{' '}
-            The voice tells you 200 to 300 m ahead.
-          </p>
-          <h2>Water</h2>
+          <p class="note">{plannedText(race.fuel, race.unit)}</p>
+          <h2>{t('Water')}</h2>
           {sheet.drinks.length === 0 ? (
-            <p>No water stations in the plan yet. Put them on the course, or into the plan.</p>
+            <p>{t('No water stations in the plan yet. Put them on the course, or into the plan.')}</p>
           ) : (
             <table class="plan-table">
               <tbody>
@@ -71,23 +113,23 @@ export const FuelScreen = ({ model, plan }: { model: PrepareModel; plan: PlanMod
                     <th scope="row">
                       {distance(drink.atM, race.unit, 1)} {unit}
                     </th>
-                    <td class="words">{drink.text}</td>
+                    <td class="words">{t(drink.text)}</td>
                   </tr>
                 ))}
               </tbody>
             </table>
           )}
-          <h2>Breakfast</h2>
+          <h2>{t('Breakfast')}</h2>
           <p>
-            {sheet.breakfast.minutesBefore.fewest / 60} to {sheet.breakfast.minutesBefore.most / 60} hours
-            before the gun: {rangeText(sheet.breakfast.carbohydrate)}. {sheet.breakfast.text}
+            {t('{fewest} to {most} hours before the gun: {range}. {advice}', {
+              fewest: sheet.breakfast.minutesBefore.fewest / 60,
+              most: sheet.breakfast.minutesBefore.most / 60,
+              range: rangeText(sheet.breakfast.carbohydrate),
+              advice: sheet.breakfast.text,
+            })}
           </p>
-          <h2>The days before</h2>
-          <p>
-            {sheet.loading === null
-              ? 'For less than an hour: eat as usual.'
-              : `${sheet.loading.hours.fewest === sheet.loading.hours.most ? `The ${sheet.loading.hours.most} hours before` : `From ${sheet.loading.hours.fewest} to ${sheet.loading.hours.most} hours before`}: ${rangeText(sheet.loading.perDay)} in each 24 hours, all meals together, and little running. That is a lot of food: try it before a long run first.`}
-          </p>
+          <h2>{t('The days before')}</h2>
+          <p>{loadingText(sheet.loading)}</p>
           <Cautions
             keys={sheet.fuel?.cautions ?? ['practised', 'stomach', 'thirst', 'diabetes', 'general']}
           />
@@ -115,9 +157,9 @@ const Stops = ({ sheet, unit }: { sheet: FuelSheet; unit: 'km' | 'mile' }) => {
             <thead>
               <tr>
                 <th scope="col">{unitName(unit)}</th>
-                <th scope="col">Clock</th>
-                <th scope="col">What</th>
-                <th scope="col">Water at</th>
+                <th scope="col">{t('Clock')}</th>
+                <th scope="col">{t('What')}</th>
+                <th scope="col">{t('Water at')}</th>
               </tr>
             </thead>
             <tbody>
@@ -125,7 +167,7 @@ const Stops = ({ sheet, unit }: { sheet: FuelSheet; unit: 'km' | 'mile' }) => {
                 <tr key={stop.atM}>
                   <th scope="row">{distance(stop.atM, unit, 2)}</th>
                   <td>{durationText(stop.timeS)}</td>
-                  <td>{stop.item}</td>
+                  <td>{t(SUPPLY_NAMES[stop.item])}</td>
                   <td>{stop.waterAtM === null ? '–' : distance(stop.waterAtM, unit, 2)}</td>
                 </tr>
               ))}
@@ -134,12 +176,15 @@ const Stops = ({ sheet, unit }: { sheet: FuelSheet; unit: 'km' | 'mile' }) => {
         </div>
       )}
       <p>
-        To carry: <strong>{carried}</strong>, {Math.round(carriedG)} g in all, {Math.round(gPerHour)} g an
-        hour.
+        {rich('To carry: {count}, {grams} g in all, {rate} g an hour.', {
+          count: <strong>{carried}</strong>,
+          grams: String(Math.round(carriedG)),
+          rate: String(Math.round(gPerHour)),
+        })}
       </p>
       {notes.map((note) => (
-        <p key={note} class="note">
-          {note}
+        <p key={note.text} class="note">
+          {t(note)}
         </p>
       ))}
     </>

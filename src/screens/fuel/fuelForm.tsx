@@ -1,25 +1,26 @@
-import { ITEMS } from '../../core/plan/supplies.ts';
+import { ITEMS, SUPPLY_NAMES } from '../../core/plan/supplies.ts';
+import { t } from '../../languages/text.ts';
 import type { PrepareModel } from '../../session/prepareModel.ts';
 import { Choice, Field } from '../plan/field.tsx';
 
 export const FuelForm = ({ model, error }: { model: PrepareModel; error: string | null }) => {
   const draft = model.draft.value;
   return (
-    <form class="plan-form" onSubmit={(event) => event.preventDefault()} aria-label="Fuel">
+    <form class="plan-form" onSubmit={(event) => event.preventDefault()} aria-label={t('Fuel')}>
       <Choice
-        label="Take it"
+        label={t('Take it')}
         name="fuelHow"
         options={[
-          ['halfway', 'Half-way'],
-          ['tenMiles', 'At 10 miles'],
-          ['rate', 'By the hour'],
+          ['halfway', t('Half-way')],
+          ['tenMiles', t('At 10 miles')],
+          ['rate', t('By the hour')],
         ]}
         value={draft.fuelHow}
         onChange={(fuelHow) => model.set({ fuelHow })}
       />
       {draft.fuelHow === 'rate' && (
         <Field
-          label="Carbohydrate an hour"
+          label={t('Carbohydrate an hour')}
           keys="decimal"
           unit="g"
           value={draft.gPerHour}
@@ -27,7 +28,7 @@ export const FuelForm = ({ model, error }: { model: PrepareModel; error: string 
         />
       )}
       <div class="field">
-        <label for="fuel-item">What you take</label>
+        <label for="fuel-item">{t('What you take')}</label>
         <select
           id="fuel-item"
           value={draft.item}
@@ -38,27 +39,29 @@ export const FuelForm = ({ model, error }: { model: PrepareModel; error: string 
         >
           {ITEMS.map((item) => (
             <option key={item} value={item}>
-              {item}
+              {t(SUPPLY_NAMES[item])}
             </option>
           ))}
         </select>
       </div>
       <Field
-        label="Carbohydrate in one"
+        label={t('Carbohydrate in one')}
         keys="decimal"
         unit="g"
         value={draft.itemG}
         onChange={(itemG) => model.set({ itemG })}
         error={error}
-        hint="It stands on the packet."
+        hint={t('It stands on the packet.')}
       />
       <Field
-        label="Body mass"
+        label={t('Body mass')}
         keys="decimal"
         unit="kg"
         value={draft.massKg}
         onChange={(massKg) => model.set({ massKg })}
-        hint="For breakfast and the days before. It stays on this device; leave it out and figures are for each kg."
+        hint={t(
+          'For breakfast and the days before. It stays on this device; leave it out and figures are for each kg.',
+        )}
       />
     </form>
   );

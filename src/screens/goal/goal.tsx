@@ -1,9 +1,14 @@
 import { durationText, roughDurationText } from '../../core/prepare/format.ts';
 import { FORMULAS, formulas } from '../../core/prepare/goal/formulas.ts';
+import type { GoalMark } from '../../core/prepare/goal/marks.ts';
+import { decimal, decimalUpTo, message, plural } from '../../core/units/message.ts';
+import type { DistanceUnit } from '../../core/units/units.ts';
+import { shownNumber, t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import type { GoalSheet } from '../../session/prepareGoal.ts';
 import type { PrepareModel } from '../../session/prepareModel.ts';
-import { distance, pace, span, unitName } from '../format.ts';
+import { distance, pace, shortDistance, span, unitName } from '../format.ts';
+import { rich } from '../parts/rich.tsx';
 import { Cautions, Sources } from '../plan/fineprint.tsx';
 import { BadPlan, Steps } from '../plan/steps.tsx';
 import { GoalForm } from './goalForm.tsx';
@@ -16,26 +21,26 @@ export const GoalScreen = ({ model, plan }: { model: PrepareModel; plan: PlanMod
     <main class="goal">
       <Steps here="goal" />
       <header class="lead-in">
-        <h1>Goal</h1>
-        <p>What have you run lately, and what does it say about this race? A range, not a promise.</p>
+        <h1>{t('Goal')}</h1>
+        <p>{t('What have you run lately, and what does it say about this race? A range, not a promise.')}</p>
       </header>
       <BadPlan model={plan} />
       <div class="plan-sides">
-        <section aria-label="What you know">
+        <section aria-label={t('What you know')}>
           <GoalForm model={model} plan={plan} />
         </section>
-        <section class="sheet" aria-label="What it says">
+        <section class="sheet" aria-label={t('What it says')}>
           {sheet.prediction === null || sheet.verdict === null ? (
-            <p class="verdict">Put in a result, and the range that it points to stands here.</p>
+            <p class="verdict">{t('Put in a result, and the range that it points to stands here.')}</p>
           ) : (
             <>
               <p class="verdict" role="status" data-grade={sheet.verdict.grade}>
-                {sheet.verdict.text}
+                {t(sheet.verdict.text)}
               </p>
               <RangeChart prediction={sheet.prediction} goalS={race.goalS} />
               {sheet.prediction.notes.map((note) => (
-                <p key={note} class="note">
-                  {note}
+                <p key={note.text} class="note">
+                  {t(note)}
                 </p>
               ))}
               <Training sheet={sheet} />
@@ -67,12 +72,12 @@ export const GoalScreen = ({ model, plan }: { model: PrepareModel; plan: PlanMod
 
 const Training = ({ sheet }: { sheet: GoalSheet }) =>
   sheet.training === null || sheet.training.weeks === null ? null : (
-    <section aria-label="What it would take">
-      <h2>What it would take</h2>
-      <p>{sheet.training.text}</p>
+    <section aria-label={t('What it would take')}>
+      <h2>{t('What it would take')}</h2>
+      <p>{t(sheet.training.text)}</p>
       <ul>
         {sheet.training.steps.map((step) => (
-          <li key={step}>{step}</li>
+          <li key={step.text}>{t(step)}</li>
         ))}
       </ul>
     </section>
@@ -85,67 +90,88 @@ const Formulas = ({ sheet, unit }: { sheet: GoalSheet; unit: 'km' | 'mile' }) =>
   const rows = sheet.prediction?.byResult ?? [];
   const isAdded = rows.some((r) => r.addedPercent >= LEAST_ADDED);
   return (
-    <section aria-label="By formula">
-      <h2>By formula</h2>
+    <section aria-label={t('By formula')}>
+      <h2>{t('By formula')}</h2>
       {sheet.ownResults > 0 && (
         <p class="note">
-          {sheet.ownResults === 1 ? 'One of these comes' : `${sheet.ownResults} of these come`} from your own{' '}
-          <a href="#/runs">runs</a>.
+          {rich(
+            plural(
+              sheet.ownResults,
+              'One of these comes from your own {runs}.',
+              '{n} of these come from your own {runs}.',
+            ),
+            { runs: <a href="#/runs">{t('runs||noun')}</a> },
+          )}
         </p>
       )}
       <div class="scroll-x">
         <table class="plan-table">
           <thead>
             <tr>
-              <th scope="col">From</th>
+              <th scope="col">{t('From||result')}</th>
               {FORMULAS.map((name) => (
                 <th key={name} scope="col">
-                  {formulas[name].label}
+                  {t(formulas[name].label)}
                 </th>
               ))}
-              {isAdded && <th scope="col">Added</th>}
+              {isAdded && <th scope="col">{t('Added||time')}</th>}
             </tr>
           </thead>
           <tbody>
             {rows.map(({ result, timesS, addedPercent }, i) => (
               <tr key={i}>
                 <th scope="row">
-                  {Number(distance(result.distanceM, unit, 1))} {unitName(unit)} in{' '}
-                  {durationText(result.timeS)}
+                  {t('{distance} {unit} in {time}', {
+                    distance: shortDistance(result.distanceM, unit, 1),
+                    unit: unitName(unit),
+                    time: durationText(result.timeS),
+                  })}
                 </th>
                 {FORMULAS.map((name) => (
                   <td key={name}>{span(timesS[name])}</td>
                 ))}
-                {isAdded && <td>{addedPercent < LEAST_ADDED ? '–' : `${addedPercent.toFixed(1)} %`}</td>}
+                {isAdded && (
+                  <td>{addedPercent < LEAST_ADDED ? '–' : `${shownNumber(decimal(addedPercent, 1))} %`}</td>
+                )}
               </tr>
             ))}
           </tbody>
         </table>
       </div>
       <p class="note">
-        On a flat course on a normal day.{isAdded && ' “Added” is for weekly distance and for going long.'}
+        {isAdded
+          ? t('On a flat course on a normal day. “Added” is for weekly distance and for going long.')
+          : t('On a flat course on a normal day.')}
       </p>
     </section>
   );
 };
 
+const MARKS = { '5K': message('5K'), '10K': message('10K') };
+
+const markText = ({ name, atM }: GoalMark, unit: DistanceUnit): string => {
+  if (name === 'finish') return t('finish||place');
+  return name === 'half-way'
+    ? t('half-way ({distance} {unit})', { distance: distance(atM, unit, 2), unit: unitName(unit) })
+    : t(MARKS[name]);
+};
+
 const Meaning = ({ sheet, unit }: { sheet: GoalSheet; unit: 'km' | 'mile' }) => {
   const { meaning } = sheet;
   return (
-    <section aria-label="What the goal means">
-      <h2>What the goal means</h2>
+    <section aria-label={t('What the goal means')}>
+      <h2>{t('What the goal means')}</h2>
       <p>
-        <strong class="figure">{pace(meaning.paceSPerKm, 'km')}</strong> per km,{' '}
-        <strong class="figure">{pace(meaning.paceSPerKm, 'mile')}</strong> per mile. By your plan:
+        {rich('{perKm} per km, {perMile} per mile. By your plan:', {
+          perKm: <strong class="figure">{pace(meaning.paceSPerKm, 'km')}</strong>,
+          perMile: <strong class="figure">{pace(meaning.paceSPerKm, 'mile')}</strong>,
+        })}
       </p>
       <table class="plan-table">
         <tbody>
           {meaning.marks.map((mark) => (
             <tr key={mark.name} data-what={mark.name === 'finish' ? 'finish' : 'board'}>
-              <th scope="row">
-                {mark.name}
-                {mark.name === 'half-way' && ` (${distance(mark.atM, unit, 2)} ${unitName(unit)})`}
-              </th>
+              <th scope="row">{markText(mark, unit)}</th>
               <td>{durationText(mark.timeS)}</td>
             </tr>
           ))}
@@ -159,24 +185,32 @@ const Reasons = ({ sheet }: { sheet: GoalSheet }) => {
   const { prediction, hillRatio } = sheet;
   const hills = Math.round(1000 * (hillRatio - 1)) / 10;
   return (
-    <section aria-label="Heat and hills">
-      <h2>Heat and hills</h2>
+    <section aria-label={t('Heat and hills')}>
+      <h2>{t('Heat and hills')}</h2>
       {sheet.reasons.length === 0 && (
         <p>
           {sheet.climbM === null
-            ? 'Put in the temperature, and a course with heights, and reasons to take the goal back stand here.'
-            : 'Nothing in what you gave speaks against the goal.'}
+            ? t(
+                'Put in the temperature, and a course with heights, and reasons to take the goal back stand here.',
+              )
+            : t('Nothing in what you gave speaks against the goal.')}
         </p>
       )}
       {sheet.reasons.map((reason) => (
         <p key={reason.kind} class="reason" data-weight={reason.weight}>
-          <strong>{reason.weight === 'revise' ? 'Revise' : 'Consider'}:</strong> {reason.text}
+          <strong>{reason.weight === 'revise' ? t('Revise:') : t('Consider:')}</strong> {t(reason.text)}
         </p>
       ))}
       {prediction !== null && hills > 0 && (
         <p>
-          With {Math.round(sheet.climbM ?? 0)} m of climbing an even effort takes {hills} % longer than on the
-          flat: the middle of the range here is about {roughDurationText(prediction.middleS * hillRatio)}.
+          {t(
+            'With {climb} m of climbing an even effort takes {percent} % longer than on the flat: the middle of the range here is about {time}.',
+            {
+              climb: Math.round(sheet.climbM ?? 0),
+              percent: decimalUpTo(hills, 1),
+              time: roughDurationText(prediction.middleS * hillRatio),
+            },
+          )}
         </p>
       )}
     </section>

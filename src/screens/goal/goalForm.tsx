@@ -1,3 +1,5 @@
+import { message } from '../../core/units/message.ts';
+import { t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import type { ResultDraft } from '../../session/prepareDraft.ts';
 import type { PrepareModel } from '../../session/prepareModel.ts';
@@ -16,20 +18,20 @@ export const GoalForm = ({ model, plan }: { model: PrepareModel; plan: PlanModel
     model.set({ results: draft.results.map((row, j) => (j === i ? { ...row, ...change } : row)) });
   const goalError = reading.ok ? null : (reading.errors.find((e) => e.field === 'goal')?.text ?? null);
   return (
-    <form class="plan-form" onSubmit={(event) => event.preventDefault()} aria-label="Results and goal">
+    <form class="plan-form" onSubmit={(event) => event.preventDefault()} aria-label={t('Results and goal')}>
       {draft.results.map((row, i) => (
         <fieldset class="result" key={i}>
-          <legend>Recent result {i + 1}</legend>
+          <legend>{t('Recent result {n}', { n: i + 1 })}</legend>
           <Field
-            label="Distance"
+            label={t('Distance')}
             keys="decimal"
             unit={unit}
             value={row.distance}
             onChange={(distance) => setRow(i, { distance })}
           />
-          <Field label="Time" value={row.time} onChange={(time) => setRow(i, { time })} />
+          <Field label={t('Time')} value={row.time} onChange={(time) => setRow(i, { time })} />
           <Field
-            label="Weeks ago"
+            label={t('Weeks ago')}
             keys="decimal"
             value={row.weeksAgo}
             onChange={(weeksAgo) => setRow(i, { weeksAgo })}
@@ -38,7 +40,7 @@ export const GoalForm = ({ model, plan }: { model: PrepareModel; plan: PlanModel
                 <button
                   type="button"
                   class="small-button"
-                  aria-label={`Remove result ${i + 1}`}
+                  aria-label={t('Remove result {n}', { n: i + 1 })}
                   onClick={() => model.set({ results: draft.results.filter((_, j) => j !== i) })}
                 >
                   ×
@@ -58,32 +60,36 @@ export const GoalForm = ({ model, plan }: { model: PrepareModel; plan: PlanModel
           type="button"
           onClick={() => model.set({ results: [...draft.results, { distance: '', time: '', weeksAgo: '' }] })}
         >
-          Add a result
+          {t('Add a result')}
         </button>
       )}
-      <p class="note">Races or time trials that you ran all out. Two distances say more than one.</p>
+      <p class="note">{t('Races or time trials that you ran all out. Two distances say more than one.')}</p>
       <Field
-        label="You run in a week"
+        label={t('You run in a week')}
         keys="decimal"
         unit={unit}
         value={draft.weekly}
         onChange={(weekly) => model.set({ weekly })}
       />
       <Field
-        label="Temperature at the race"
+        label={t('Temperature at the race')}
         keys="text"
         unit="°C"
         value={draft.temperatureC}
         onChange={(temperatureC) => model.set({ temperatureC })}
       />
       <Field
-        label="Your goal"
+        label={t('Your goal')}
         value={form.goal}
         onChange={(goal) => {
           plan.draft.value = { ...form, goal };
         }}
         error={goalError}
-        hint={`For ${form.name || 'this race'}, ${form.distance} ${unit}. It stands in the plan at once.`}
+        hint={t('For {name}, {distance} {unit}. It stands in the plan at once.', {
+          name: form.name || message('this race'),
+          distance: form.distance,
+          unit,
+        })}
       />
       <GoalOffers model={model} plan={plan} />
     </form>
@@ -95,17 +101,18 @@ const GoalOffers = ({ model, plan }: { model: PrepareModel; plan: PlanModel }) =
   const { prediction, hillRatio } = model.goal.value;
   if (prediction === null) return null;
   const offers = [
-    ['Middle of the range', prediction.middleS],
-    ['Quick end of the likely range', prediction.likely.quickS],
+    [message('Middle of the range: {time}'), prediction.middleS],
+    [message('Quick end of the likely range: {time}'), prediction.likely.quickS],
   ] as const;
   return (
     <div class="buttons">
-      {offers.map(([name, flatS]) => {
+      {offers.map(([offer, flatS]) => {
         const goalS = 30 * Math.ceil((flatS * hillRatio) / 30);
+        const hours = `${Math.floor(goalS / 3600)}:${String(Math.floor(goalS / 60) % 60).padStart(2, '0')}`;
+        const time = `${hours}:${String(goalS % 60).padStart(2, '0')}`;
         return (
-          <button key={name} type="button" onClick={() => plan.change((p) => ({ ...p, goalS }))}>
-            {name}: {Math.floor(goalS / 3600)}:{String(Math.floor(goalS / 60) % 60).padStart(2, '0')}:
-            {String(goalS % 60).padStart(2, '0')}
+          <button key={offer.text} type="button" onClick={() => plan.change((p) => ({ ...p, goalS }))}>
+            {t({ ...offer, values: { time } })}
           </button>
         );
       })}

@@ -1,5 +1,6 @@
 import { roughDurationText } from '../../core/prepare/format.ts';
 import type { Prediction } from '../../core/prepare/goal/predict.ts';
+import { t } from '../../languages/text.ts';
 import { span } from '../format.ts';
 import { useWidth } from '../parts/width.ts';
 
@@ -22,13 +23,18 @@ export const RangeChart = ({ prediction, goalS }: { prediction: Prediction; goal
   return (
     <figure class="chart" ref={ref}>
       <figcaption>
-        Dark: half of runners with such results. Whole bar: four in five. Quicker is left.
+        {t('Dark: half of runners with such results. Whole bar: four in five. Quicker is left.')}
       </figcaption>
       <svg
         width={width}
         height={HEIGHT}
         role="img"
-        aria-label={`Likely ${roughDurationText(likely.quickS)} to ${roughDurationText(likely.slowS)}, middle ${roughDurationText(middleS)}; goal ${span(goalS)}`}
+        aria-label={t('Likely {quick} to {slow}, middle {middle}; goal {goal}', {
+          quick: roughDurationText(likely.quickS),
+          slow: roughDurationText(likely.slowS),
+          middle: roughDurationText(middleS),
+          goal: span(goalS),
+        })}
       >
         <rect
           class="range-wide"
@@ -51,11 +57,11 @@ export const RangeChart = ({ prediction, goalS }: { prediction: Prediction; goal
           </text>
         ))}
         <text class="tick" x={x(middleS)} y={MIDDLE_Y + 48} text-anchor="middle">
-          middle {roughDurationText(middleS)}
+          {t('middle {time}', { time: roughDurationText(middleS) })}
         </text>
         <path class="range-goal" d={`M${x(goalS)} ${MIDDLE_Y - 26}V${MIDDLE_Y + 16}`} />
         <text class="tick tick-down" x={x(goalS)} y={MIDDLE_Y - 34} text-anchor="middle">
-          goal {span(goalS)}
+          {t('goal {time}', { time: span(goalS) })}
         </text>
       </svg>
     </figure>

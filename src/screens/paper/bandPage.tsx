@@ -1,5 +1,7 @@
+import { SUPPLY_NAMES } from '../../core/plan/supplies.ts';
 import { durationText } from '../../core/prepare/format.ts';
 import type { BandMark, BandRow, WristBand } from '../../core/prepare/paper/wristBand.ts';
+import { t } from '../../languages/text.ts';
 import { unitName } from '../format.ts';
 
 /** Lines on one strip: 42 at their least height reach once around a wrist and over the page. */
@@ -10,7 +12,7 @@ const LEAST_MM = 4;
 const MOST_MM = 6;
 
 const markText = (mark: BandMark): string =>
-  mark.from === 'fuel' ? `◆\u00a0${mark.what}` : `○\u00a0${mark.what}`;
+  `${mark.from === 'fuel' ? '◆' : '○'}\u00a0${t(SUPPLY_NAMES[mark.what])}`;
 
 interface StripProps {
   readonly rows: readonly BandRow[];
@@ -27,20 +29,20 @@ const Strip = ({ rows, unit, second }: StripProps) => {
         <thead>
           <tr>
             <th scope="col">{unit}</th>
-            <th scope="col">clock</th>
+            <th scope="col">{t('clock||column')}</th>
             <th scope="col" class="band-marks">
-              take
+              {t('take||column')}
             </th>
             <th scope="col" class="band-fold">
-              split
+              {t('split||column')}
             </th>
-            {second !== null && <th scope="col">{second}</th>}
+            {second !== null && <th scope="col">{second === 'safe' ? t('safe||goal') : t('dream||goal')}</th>}
           </tr>
         </thead>
         <tbody>
           {rows.map((row) => (
             <tr key={row.atM} data-bold={row.bold}>
-              <th scope="row">{row.label}</th>
+              <th scope="row">{typeof row.label === 'string' ? row.label : t(row.label)}</th>
               <td>{durationText(row.timeS)}</td>
               <td class="band-marks">{row.marks.map(markText).join(' ')}</td>
               <td class="band-fold">{durationText(row.splitS)}</td>
@@ -49,7 +51,7 @@ const Strip = ({ rows, unit, second }: StripProps) => {
           ))}
         </tbody>
       </table>
-      <p class="band-spare">tape here, under the other end</p>
+      <p class="band-spare">{t('tape here, under the other end')}</p>
     </div>
   );
 };
@@ -59,13 +61,13 @@ export const BandPage = ({ band, second }: { band: WristBand; second: 'safe' | '
   const strips = Math.max(1, Math.ceil(band.rows.length / LINES));
   const length = Math.ceil(band.rows.length / strips);
   return (
-    <article class="sheet-page band-page" aria-label="Wrist band">
+    <article class="sheet-page band-page" aria-label={t('Wrist band')}>
       <header>
-        <h2>{band.name}: wrist band</h2>
+        <h2>{t('{name}: wrist band', { name: band.name })}</h2>
         <p>
-          Cut along the outer line. Fold along the dashes, so that the clock lies outside and the splits
-          behind it. Wrap it around the wrist and tape the ends together. ○ offered by the race, ◆ yours: each
-          is to be had before the line that it stands in.
+          {t(
+            'Cut along the outer line. Fold along the dashes, so that the clock lies outside and the splits behind it. Wrap it around the wrist and tape the ends together. ○ offered by the race, ◆ yours: each is to be had before the line that it stands in.',
+          )}
         </p>
       </header>
       <div class="band-strips">

@@ -1,3 +1,4 @@
+import { t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import type { PrepareModel } from '../../session/prepareModel.ts';
 import { Choice } from '../plan/field.tsx';
@@ -12,26 +13,27 @@ export const PaperScreen = ({ model, plan }: { model: PrepareModel; plan: PlanMo
       <div class="no-print">
         <Steps here="paper" />
         <header class="lead-in">
-          <h1>Paper</h1>
+          <h1>{t('Paper')}</h1>
           <p>
-            A wrist band and a race sheet, one A4 page each. Print both, or choose the page in the print
-            window. Print at 100 %, without the browser's own headers.
+            {t(
+              "A wrist band and a race sheet, one A4 page each. Print both, or choose the page in the print window. Print at 100 %, without the browser's own headers.",
+            )}
           </p>
         </header>
         <div class="paper-tools">
           <Choice
-            label="Boards"
+            label={t('Boards||on the road')}
             name="paperUnit"
             options={[
-              ['km', 'Kilometres'],
-              ['mile', 'Miles'],
+              ['km', t('Kilometres')],
+              ['mile', t('Miles')],
             ]}
             value={plan.plan.value.unit}
             onChange={(unit) => plan.change((p) => ({ ...p, unit }))}
           />
           <div class="buttons">
             <button type="button" class="main-button" onClick={() => window.print()}>
-              Print
+              {t('Print')}
             </button>
           </div>
         </div>

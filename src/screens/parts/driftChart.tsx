@@ -1,4 +1,6 @@
+import { message, plural } from '../../core/units/message.ts';
 import type { DistanceUnit } from '../../core/units/units.ts';
+import { t } from '../../languages/text.ts';
 import type { DriftSample } from '../../session/runCell.ts';
 import { distance, unitName } from '../format.ts';
 import { bandPath, distanceTicksM, linePath, niceTopS, type Scale } from './chartPaths.ts';
@@ -29,7 +31,7 @@ export const DriftChart = ({ samples, distanceM, unit, callsM }: Props) => {
   const last = samples.at(-1);
   return (
     <figure class="chart" ref={ref}>
-      <figcaption>Drift over distance in seconds; the band holds the truth 19 times in 20</figcaption>
+      <figcaption>{t('Drift over distance in seconds; the band holds the truth 19 times in 20')}</figcaption>
       <svg width={width} height={HEIGHT} role="img" aria-label={spoken(last, unit)}>
         <rect class="water" x={MARGIN.left} y={waterY} width={inner.width} height={bedY - waterY} />
         {[top, top / 2, -top / 2, -top].map((s) => (
@@ -58,10 +60,10 @@ export const DriftChart = ({ samples, distanceM, unit, callsM }: Props) => {
         </text>
         <path class="surface" d={`M${MARGIN.left} ${waterY}h${inner.width}`} />
         <text class="side tick-up" x={width - MARGIN.right - 6} y={MARGIN.top + 18} text-anchor="end">
-          ahead
+          {t('ahead')}
         </text>
         <text class="side tick-down" x={width - MARGIN.right - 6} y={bedY - 12} text-anchor="end">
-          behind
+          {t('behind')}
         </text>
         <path class="band" d={bandPath(samples, scale)} />
         <path class="curve" d={linePath(samples, scale)} />
@@ -74,7 +76,11 @@ export const DriftChart = ({ samples, distanceM, unit, callsM }: Props) => {
   );
 };
 
-const spoken = (last: DriftSample | undefined, unit: DistanceUnit): string =>
-  last === undefined
-    ? 'Nothing to draw yet'
-    : `At ${distance(last.distanceM, unit, 1)} ${unitName(unit)}: ${Math.round(Math.abs(last.aheadS))} seconds ${last.aheadS >= 0 ? 'ahead' : 'behind'}`;
+const spoken = (last: DriftSample | undefined, unit: DistanceUnit): string => {
+  if (last === undefined) return t('Nothing to draw yet');
+  const place = message('{n} {unit}', { n: distance(last.distanceM, unit, 1), unit: unitName(unit) });
+  const seconds = Math.round(Math.abs(last.aheadS));
+  return last.aheadS >= 0
+    ? t(plural(seconds, 'At {place}: {n} second ahead', 'At {place}: {n} seconds ahead', { place }))
+    : t(plural(seconds, 'At {place}: {n} second behind', 'At {place}: {n} seconds behind', { place }));
+};

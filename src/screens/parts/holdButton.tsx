@@ -1,3 +1,5 @@
+import { decimalUpTo } from '../../core/units/message.ts';
+import { t } from '../../languages/text.ts';
 import { useHold } from './hold.ts';
 
 interface Props {
@@ -15,7 +17,7 @@ export const HoldButton = ({ label, holdMs, onHold }: Props) => {
       class="hold-button"
       data-down={down}
       style={{ '--hold': `${holdMs}ms` }}
-      aria-description={`Hold for ${holdMs / 1000} seconds`}
+      aria-description={t('Hold for {n} seconds', { n: decimalUpTo(holdMs / 1000, 1) })}
       {...handlers}
     >
       <span>{label}</span>

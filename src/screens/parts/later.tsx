@@ -1,6 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentType, FunctionComponent } from 'preact';
 import { useEffect } from 'preact/hooks';
+import { t } from '../../languages/text.ts';
 
 /**
  * A screen that is loaded when it is first opened: nobody waits for it who wants to run, and it lies with everything else
@@ -30,8 +31,8 @@ export const later = <Props extends object>(
       <main class="run-before">
         <p role="status">
           {state.value === 'failed'
-            ? 'This screen could not be loaded. Open the page again with a network.'
-            : 'A moment …'}
+            ? t('This screen could not be loaded. Open the page again with a network.')
+            : t('A moment …')}
         </p>
       </main>
     );

@@ -1,4 +1,6 @@
 import type { ReadonlySignal } from '@preact/signals';
+import { message } from '../../core/units/message.ts';
+import { t } from '../../languages/text.ts';
 
 /** What src/offline says of itself; the screens know no more of it. */
 export interface OfflineSigns {
@@ -8,23 +10,23 @@ export interface OfflineSigns {
 }
 
 const WORDS = {
-  absent: 'This browser keeps no pages for later: Soundline needs a network here.',
-  fetching: 'Being stored for use without a network …',
-  ready: 'Ready offline.',
-  failed: 'Not ready offline. Open the page again with a network.',
+  absent: message('This browser keeps no pages for later: Soundline needs a network here.'),
+  fetching: message('Being stored for use without a network …'),
+  ready: message('Ready offline.'),
+  failed: message('Not ready offline. Open the page again with a network.'),
 } as const;
 
 /** The foot of every screen: whether a race far from any network would work, and whether something newer waits. */
 export const OfflineState = ({ offline }: { offline: OfflineSigns }) => (
   <footer class="foot">
     <p class="note" role="status" data-offline={offline.state.value}>
-      {WORDS[offline.state.value]}
+      {t(WORDS[offline.state.value])}
     </p>
     {offline.updateWaits.value && (
       <p class="note">
-        A newer version is here.{' '}
+        {t('A newer version is here.')}{' '}
         <button type="button" onClick={offline.update}>
-          Take it now
+          {t('Take it now')}
         </button>
       </p>
     )}

@@ -1,4 +1,6 @@
 import type { ReadonlySignal } from '@preact/signals';
+import { decimal } from '../../core/units/message.ts';
+import { t } from '../../languages/text.ts';
 
 /** What the speaker says of itself; the screens know no more of it. */
 export interface SoundSigns {
@@ -11,8 +13,9 @@ export const SoundState = ({ speaker }: { speaker: SoundSigns }) => {
   const state = speaker.state.value;
   return (
     <p class="note sound-state" data-sound={state} role="status">
-      {state === 'loading' && 'The voice is being loaded (1.2 MB).'}
-      {state === 'failed' && `No sound: the voice could not be loaded. ${speaker.trouble.value ?? ''}`}
+      {state === 'loading' && t('The voice is being loaded ({size} MB).', { size: decimal(1.2, 1) })}
+      {state === 'failed' &&
+        t('No sound: the voice could not be loaded. {why}', { why: speaker.trouble.value ?? '' })}
     </p>
   );
 };

@@ -1,7 +1,14 @@
 import type { Drift } from '../../core/drift/drift.ts';
-import { sounded } from '../format.ts';
+import { message, plural } from '../../core/units/message.ts';
+import { t } from '../../languages/text.ts';
+import { type Sounded, sounded } from '../format.ts';
 
-const WORDS = { up: 'ahead', down: 'behind', even: 'on plan', none: 'no reading' } as const;
+const WORDS = {
+  up: message('ahead'),
+  down: message('behind'),
+  even: message('on plan'),
+  none: message('no reading'),
+} as const;
 
 /**
  * Drift as a sounding: the figure stands above the water line when ahead, below when behind, with a float or a lead on
@@ -11,12 +18,6 @@ export const Sounding = ({ drift }: { drift: Drift | null }) => {
   const sound = drift === null ? null : sounded(drift.aheadS);
   const side = sound?.side ?? 'none';
   const sdS = drift === null ? null : Math.max(1, Math.round(1.96 * drift.aheadSdS));
-  const spoken =
-    sound === null
-      ? 'No reading yet'
-      : side === 'even'
-        ? 'On plan'
-        : `${sound.figure} seconds ${WORDS[side]}`;
   return (
     <div class="sounding" data-side={side}>
       <div class="sounding-figure">
@@ -24,17 +25,45 @@ export const Sounding = ({ drift }: { drift: Drift | null }) => {
           {sound?.figure ?? '–'}
         </span>
         <span class="sounding-word" aria-hidden="true">
-          {WORDS[side]}
+          {t(WORDS[side])}
           {sdS !== null && <span class="sounding-sure"> ±{sdS} s</span>}
         </span>
-        <span class="unseen">
-          {spoken}
-          {sdS !== null && `, give or take ${sdS}`}
-        </span>
+        <span class="unseen">{spokenOf(sound, sdS)}</span>
       </div>
       <Waterline aheadS={drift?.aheadS ?? null} />
     </div>
   );
+};
+
+/** The same for those who hear the screen. */
+const spokenOf = (sound: Sounded | null, sdS: number | null): string => {
+  if (sound === null || sdS === null) return t('No reading yet');
+  // Long drifts stand as minutes and seconds, of which there are many.
+  const n = Number(sound.figure);
+  const values = { seconds: sound.figure, sd: sdS };
+  const count = Number.isNaN(n) ? 100 : n;
+  switch (sound.side) {
+    case 'even':
+      return t('On plan, give or take {sd}', values);
+    case 'up':
+      return t(
+        plural(
+          count,
+          '{seconds} second ahead, give or take {sd}',
+          '{seconds} seconds ahead, give or take {sd}',
+          values,
+        ),
+      );
+    case 'down':
+      return t(
+        plural(
+          count,
+          '{seconds} second behind, give or take {sd}',
+          '{seconds} seconds behind, give or take {sd}',
+          values,
+        ),
+      );
+  }
 };
 
 /** Depth marks on the rope, seconds. */

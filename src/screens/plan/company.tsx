@@ -1,6 +1,21 @@
+import { message } from '../../core/units/message.ts';
+import { t } from '../../languages/text.ts';
 import type { DraftField, PlanDraft } from '../../session/planDraft.ts';
 import { Choice, Field } from './field.tsx';
-import { TimeRows } from './timeRows.tsx';
+import { type RowWords, TimeRows } from './timeRows.tsx';
+
+const SPLIT: RowWords = {
+  at: message('Split {n} at'),
+  time: message('Split {n} time'),
+  remove: message('Remove split {n}'),
+  add: message('Add a split of theirs'),
+};
+const CUT_OFF: RowWords = {
+  at: message('Cut-off {n} at'),
+  time: message('Cut-off {n} time'),
+  remove: message('Remove cut-off {n}'),
+  add: message('Add a cut-off'),
+};
 
 interface Props {
   readonly draft: PlanDraft;
@@ -21,61 +36,63 @@ export const Company = (props: Props) => (
 
 const SecondGoal = ({ draft, set, errorOf }: Props) => (
   <fieldset class="supplies">
-    <legend>Second goal</legend>
+    <legend>{t('Second goal')}</legend>
     <Choice
-      label="It is"
+      label={t('It is')}
       name="secondKind"
       options={[
-        ['safe', 'The safe one'],
-        ['dream', 'The dream'],
+        ['safe', t('The safe one')],
+        ['dream', t('The dream')],
       ]}
       value={draft.secondKind}
       onChange={(secondKind) => set({ secondKind })}
     />
     <Field
-      label="Its time"
+      label={t('Its time')}
       value={draft.secondGoal}
       onChange={(secondGoal) => set({ secondGoal })}
       error={errorOf('secondGoal')}
-      hint="The table says what the clock must show for either. Empty: none."
+      hint={t('The table says what the clock must show for either. Empty: none.')}
     />
   </fieldset>
 );
 
 const Pacer = ({ draft, set, errorOf }: Props) => (
   <fieldset class="supplies">
-    <legend>Pacer</legend>
+    <legend>{t('Pacer')}</legend>
     <Field
-      label="Time on the flag"
+      label={t('Time on the flag')}
       value={draft.pacerFlag}
       onChange={(pacerFlag) => set({ pacerFlag })}
       error={errorOf('pacerFlag')}
-      hint="In the run, press when level with the pacer: the voice says where they are heading. Empty: none."
+      hint={t(
+        'In the run, press when level with the pacer: the voice says where they are heading. Empty: none.',
+      )}
     />
     <Choice
-      label="The pacer runs by"
+      label={t('The pacer runs by')}
       name="pacerBy"
       options={[
-        ['gun', 'The gun'],
-        ['own', 'Their own time'],
+        ['gun', t('The gun')],
+        ['own', t('Their own time')],
       ]}
       value={draft.pacerBy}
       onChange={(pacerBy) => set({ pacerBy })}
     />
-    <p class="note">Most pacers run by the gun. Ask them in the pen.</p>
+    <p class="note">{t('Most pacers run by the gun. Ask them in the pen.')}</p>
   </fieldset>
 );
 
 const Rival = ({ draft, set, errorOf, unit }: Props) => (
   <fieldset class="supplies">
-    <legend>Rival or friend</legend>
-    <Field label="Who" value={draft.rivalName} onChange={(rivalName) => set({ rivalName })} />
+    <legend>{t('Rival or friend')}</legend>
+    <Field label={t('Who')} value={draft.rivalName} onChange={(rivalName) => set({ rivalName })} />
     <Field
-      label="Their finish"
+      label={t('Their finish')}
       value={draft.rivalFinish}
       onChange={(rivalFinish) => set({ rivalFinish })}
       error={errorOf('rivalFinish') ?? errorOf('rivalSplits', draft.rivalSplits.length)}
-      hint="On the clock of your goal. The gap to them is said after each checkpoint. Empty: nobody."
+      hint={t('On the clock of your goal. The gap to them is said after each checkpoint. Empty: nobody.')}
     />
     {draft.rivalFinish.trim() !== '' && (
       <TimeRows
@@ -84,8 +101,7 @@ const Rival = ({ draft, set, errorOf, unit }: Props) => (
         onChange={(rivalSplits) => set({ rivalSplits })}
         errorOf={errorOf}
         unit={unit}
-        name="Split"
-        add="Add a split of theirs"
+        words={SPLIT}
       />
     )}
   </fieldset>
@@ -93,16 +109,15 @@ const Rival = ({ draft, set, errorOf, unit }: Props) => (
 
 const CutOffs = ({ draft, set, errorOf, unit }: Props) => (
   <fieldset class="supplies">
-    <legend>Cut-offs of the race</legend>
+    <legend>{t('Cut-offs of the race')}</legend>
     <TimeRows
       rows={draft.cutOffs}
       field="cutOffs"
       onChange={(cutOffs) => set({ cutOffs })}
       errorOf={errorOf}
       unit={unit}
-      name="Cut-off"
-      add="Add a cut-off"
+      words={CUT_OFF}
     />
-    <p class="note">Counted from the gun. The table shows what is left against them.</p>
+    <p class="note">{t('Counted from the gun. The table shows what is left against them.')}</p>
   </fieldset>
 );

@@ -1,9 +1,11 @@
 import { useComputed, useSignal } from '@preact/signals';
 import type { RacePlan } from '../../core/plan/racePlan.ts';
+import { t } from '../../languages/text.ts';
 import { type PlanSheet, planSheetOf } from '../../session/planCurve.ts';
 import type { PlanModel } from '../../session/planModel.ts';
-import { pace, span, unitName } from '../format.ts';
+import { pace, span } from '../format.ts';
 import { fileNameOf, OpenFile, saveFile } from '../parts/files.tsx';
+import { rich } from '../parts/rich.tsx';
 import { PlanCurve } from './planCurve.tsx';
 import { PlanForm } from './planForm.tsx';
 import { CutOffs, PlanTable } from './planSheet.tsx';
@@ -13,34 +15,41 @@ import { Steps } from './steps.tsx';
 export const PlanScreen = ({ model }: { model: PlanModel }) => {
   const sheet = useComputed(() => planSheetOf(model.plan.value, model.course.value));
   const plan = model.plan.value;
+  const goalPace = <strong class="figure">{pace((1000 * plan.goalS) / plan.distanceM, plan.unit)}</strong>;
   return (
     <main class="plan">
       <Steps here="plan" />
       <header class="lead-in">
-        <h1>Plan</h1>
+        <h1>{t('Plan||noun')}</h1>
         <p>
-          What you mean to do, kerb to kerb. Your clock is held against it at every step:{' '}
-          <strong class="figure">{pace((1000 * plan.goalS) / plan.distanceM, plan.unit)}</strong> per{' '}
-          {unitName(plan.unit)} makes the goal.
+          {plan.unit === 'km'
+            ? rich(
+                'What you mean to do, kerb to kerb. Your clock is held against it at every step: {pace} per km makes the goal.',
+                { pace: goalPace },
+              )
+            : rich(
+                'What you mean to do, kerb to kerb. Your clock is held against it at every step: {pace} per mi makes the goal.',
+                { pace: goalPace },
+              )}
         </p>
       </header>
       <div class="plan-sides plan-three">
-        <section aria-label="Your plan">
+        <section aria-label={t('Your plan')}>
           <UndoBar model={model} />
           <PlanForm model={model} />
           <PlanShelf model={model} />
           <PlanFiles model={model} />
         </section>
-        <section class="plan-sheet plan-curve" aria-label="The plan as a curve">
+        <section class="plan-sheet plan-curve" aria-label={t('The plan as a curve')}>
           {!model.reading.value.ok && (
             <p class="field-error" role="status">
-              Shown is the last plan that could be read.
+              {t('Shown is the last plan that could be read.')}
             </p>
           )}
           <PlanCurve plan={plan} sheet={sheet.value} />
           <PlanBrings plan={plan} sheet={sheet.value} />
         </section>
-        <section class="plan-sheet" aria-label="Schedule">
+        <section class="plan-sheet" aria-label={t('Schedule')}>
           <PlanTable sheet={sheet.value} plan={plan} />
           <CutOffs sheet={sheet.value} unit={plan.unit} />
         </section>
@@ -52,7 +61,7 @@ export const PlanScreen = ({ model }: { model: PlanModel }) => {
 const UndoBar = ({ model }: { model: PlanModel }) => (
   <div class="buttons undo-bar">
     <button type="button" disabled={!model.canUndo.value} onClick={model.undo}>
-      Undo
+      {t('Undo')}
     </button>
   </div>
 );
@@ -62,15 +71,23 @@ const PlanBrings = ({ plan, sheet }: { plan: RacePlan; sheet: PlanSheet }) => {
   const { opening, push, openingWins } = plan;
   const wonS = opening === null ? 0 : (opening.quickerSPerKm * opening.untilM) / 1000;
   const pushS = push === null ? 0 : (push.quickerSPerKm * (plan.distanceM - push.fromM)) / 1000;
-  const seconds = (s: number): string => `${Math.round(Math.abs(s))} s`;
-  return (
-    <p class="note">
-      {opening !== null &&
-        `The opening ${wonS < 0 ? 'leaves' : 'wins'} ${seconds(wonS)}, ${openingWins === 'spent' ? (wonS < 0 ? 'made up evenly after it' : 'given back evenly after it') : wonS < 0 ? 'not made up' : 'kept to the line'}. `}
-      {push !== null && `The push brings ${seconds(pushS)}. `}
-      The plan ends at {span(sheet.schedule.timeAtS(plan.distanceM))}.
-    </p>
-  );
+  const parts = [
+    ...(opening === null ? [] : [openingText(wonS, openingWins === 'spent')]),
+    ...(push === null ? [] : [t('The push brings {n} s.', { n: Math.round(Math.abs(pushS)) })]),
+    t('The plan ends at {time}.', { time: span(sheet.schedule.timeAtS(plan.distanceM)) }),
+  ];
+  return <p class="note">{parts.join(' ')}</p>;
+};
+
+const openingText = (wonS: number, spent: boolean): string => {
+  const n = Math.round(Math.abs(wonS));
+  if (wonS < 0)
+    return spent
+      ? t('The opening leaves {n} s, made up evenly after it.', { n })
+      : t('The opening leaves {n} s, not made up.', { n });
+  return spent
+    ? t('The opening wins {n} s, given back evenly after it.', { n })
+    : t('The opening wins {n} s, kept to the line.', { n });
 };
 
 const PlanFiles = ({ model }: { model: PlanModel }) => {
@@ -78,21 +95,31 @@ const PlanFiles = ({ model }: { model: PlanModel }) => {
   const course = model.courseFile.value;
   const line = model.course.value;
   const off = line === null ? 0 : line.recordedM - line.officialM;
+  const measured = { name: <em>{course?.name}</em>, n: String(Math.round(Math.abs(off))) };
   return (
     <fieldset class="supplies">
-      <legend>Course and files</legend>
+      <legend>{t('Course and files')}</legend>
       {course !== null && line !== null && (
         <p>
-          Course: <em>{course.name}</em>. Its recording measures {Math.round(Math.abs(off))} m{' '}
-          {off >= 0 ? 'more' : 'less'} than the race; the race's distance counts.
+          {off >= 0
+            ? rich(
+                "Course: {name}. Its recording measures {n} m more than the race; the race's distance counts.",
+                measured,
+              )
+            : rich(
+                "Course: {name}. Its recording measures {n} m less than the race; the race's distance counts.",
+                measured,
+              )}
         </p>
       )}
       {course === null && (
-        <p class="note">With the course as GPX, Soundline knows where on it you are, tunnels included.</p>
+        <p class="note">
+          {t('With the course as GPX, Soundline knows where on it you are, tunnels included.')}
+        </p>
       )}
       <div class="buttons">
         <OpenFile
-          label={course === null ? 'Open a course (GPX)' : 'Another course (GPX)'}
+          label={course === null ? t('Open a course (GPX)') : t('Another course (GPX)')}
           accept=".gpx,application/gpx+xml"
           onText={(text, name) => {
             trouble.value = model.importCourse(text, name);
@@ -100,11 +127,11 @@ const PlanFiles = ({ model }: { model: PlanModel }) => {
         />
         {course !== null && (
           <button type="button" onClick={model.dropCourse}>
-            Without a course
+            {t('Without a course')}
           </button>
         )}
         <OpenFile
-          label="Open a plan"
+          label={t('Open a plan')}
           accept=".json,application/json"
           onText={(text) => {
             trouble.value = model.importPlan(text);
@@ -116,12 +143,13 @@ const PlanFiles = ({ model }: { model: PlanModel }) => {
             saveFile(fileNameOf(model.plan.value.name, 'json'), 'application/json', model.planFile())
           }
         >
-          Save the plan
+          {t('Save the plan')}
         </button>
       </div>
       <p class="note">
-        A plan file is plain JSON; what may stand in it says{' '}
-        <a href="/schema/race-plan.v1.json">its published schema</a>.
+        {rich('A plan file is plain JSON; what may stand in it says {schema}.', {
+          schema: <a href="/schema/race-plan.v1.json">{t('its published schema')}</a>,
+        })}
       </p>
       {trouble.value !== null && (
         <p class="field-error" role="alert">

@@ -1,4 +1,5 @@
 import type { RacePlan } from '../../core/plan/racePlan.ts';
+import { t } from '../../languages/text.ts';
 import type { PlanSheet } from '../../session/planCurve.ts';
 import { distance, unitName } from '../format.ts';
 import { distanceTicksM } from '../parts/chartPaths.ts';
@@ -35,14 +36,17 @@ export const PlanCurve = ({ plan, sheet }: { plan: RacePlan; sheet: PlanSheet })
   return (
     <figure class="chart" ref={ref}>
       <figcaption>
-        Seconds in hand against even pace
-        {sheet.ground.length > 0 && `, over the course's ${Math.round(highest)} m of height`}
+        {sheet.ground.length > 0
+          ? t("Seconds in hand against even pace, over the course's {n} m of height", {
+              n: Math.round(highest),
+            })
+          : t('Seconds in hand against even pace')}
       </figcaption>
       <svg
         width={width}
         height={HEIGHT}
         role="img"
-        aria-label={`The plan ends ${Math.round(last?.inHandS ?? 0)} seconds ahead of even pace`}
+        aria-label={t('The plan ends {n} seconds ahead of even pace', { n: Math.round(last?.inHandS ?? 0) })}
       >
         {sheet.ground.length > 0 && (
           <path

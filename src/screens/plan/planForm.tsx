@@ -1,5 +1,6 @@
 import { PRESETS, presetAt } from '../../core/plan/presets.ts';
 import { metresPer } from '../../core/units/units.ts';
+import { t } from '../../languages/text.ts';
 import { atDistance, type DraftField, inUnit, type PlanDraft } from '../../session/planDraft.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import { unitName } from '../format.ts';
@@ -11,6 +12,7 @@ export const PlanForm = ({ model }: { model: PlanModel }) => {
   const draft = model.draft.value;
   const reading = model.reading.value;
   const unit = unitName(draft.unit);
+  const paceStep = draft.unit === 'km' ? t('s per km') : t('s per mi');
   const set = (change: Partial<PlanDraft>): void => {
     model.draft.value = { ...draft, ...change };
   };
@@ -19,10 +21,15 @@ export const PlanForm = ({ model }: { model: PlanModel }) => {
   const preset = presetAt(Number(draft.distance) * metresPer(draft.unit));
 
   return (
-    <form class="plan-form" onSubmit={(event) => event.preventDefault()} aria-label="Race plan">
-      <Field label="Name" value={draft.name} onChange={(name) => set({ name })} error={errorOf('name')} />
+    <form class="plan-form" onSubmit={(event) => event.preventDefault()} aria-label={t('Race plan')}>
+      <Field
+        label={t('Name')}
+        value={draft.name}
+        onChange={(name) => set({ name })}
+        error={errorOf('name')}
+      />
       <div class="field">
-        <label for="preset">Race</label>
+        <label for="preset">{t('Race')}</label>
         <select
           id="preset"
           value={preset?.name ?? ''}
@@ -33,14 +40,14 @@ export const PlanForm = ({ model }: { model: PlanModel }) => {
         >
           {PRESETS.map((p) => (
             <option key={p.name} value={p.name}>
-              {p.name}
+              {t(p.label)}
             </option>
           ))}
-          <option value="">Another distance</option>
+          <option value="">{t('Another distance')}</option>
         </select>
       </div>
       <Field
-        label="Distance"
+        label={t('Distance')}
         keys="decimal"
         unit={unit}
         value={draft.distance}
@@ -48,18 +55,18 @@ export const PlanForm = ({ model }: { model: PlanModel }) => {
         error={errorOf('distance')}
       />
       <Field
-        label="Goal time"
+        label={t('Goal time')}
         value={draft.goal}
         onChange={(goal) => set({ goal })}
         error={errorOf('goal')}
-        hint="Hours, minutes, seconds"
+        hint={t('Hours, minutes, seconds')}
       />
       <Choice
-        label="Unit"
+        label={t('Unit')}
         name="unit"
         options={[
-          ['km', 'Kilometres'],
-          ['mile', 'Miles'],
+          ['km', t('Kilometres')],
+          ['mile', t('Miles')],
         ]}
         value={draft.unit}
         onChange={(to) => {
@@ -67,19 +74,19 @@ export const PlanForm = ({ model }: { model: PlanModel }) => {
         }}
       />
       <Choice
-        label="Goal is by"
+        label={t('Goal is by')}
         name="goalBy"
         options={[
-          ['own', 'My own time'],
-          ['gun', 'The gun'],
+          ['own', t('My own time')],
+          ['gun', t('The gun')],
         ]}
         value={draft.goalBy}
         onChange={(goalBy) => set({ goalBy })}
       />
       <fieldset class="leg">
-        <legend>Opening</legend>
+        <legend>{t('Opening')}</legend>
         <Field
-          label="Until"
+          label={t('Until||place')}
           keys="decimal"
           unit={unit}
           value={draft.openingUntil}
@@ -87,34 +94,34 @@ export const PlanForm = ({ model }: { model: PlanModel }) => {
           error={errorOf('openingUntil')}
         />
         <Field
-          label="Quicker by"
+          label={t('Quicker by')}
           keys="decimal"
-          unit={`s per ${unit}`}
+          unit={paceStep}
           value={draft.openingQuicker}
           onChange={(openingQuicker) => set({ openingQuicker })}
           error={errorOf('openingQuicker')}
         />
         <Choice
-          label="The seconds won here are"
+          label={t('The seconds won here are')}
           name="openingWins"
           options={[
-            ['kept', 'Kept'],
-            ['spent', 'Spent evenly'],
+            ['kept', t('Kept||seconds')],
+            ['spent', t('Spent evenly')],
           ]}
           value={draft.openingWins}
           onChange={(openingWins) => set({ openingWins })}
         />
         {reading.ok && reading.notice !== null && (
           <p class="field-error" role="status">
-            {reading.notice} <a href="#/whatIf">What if?</a>
+            {reading.notice} <a href="#/whatIf">{t('What if?')}</a>
           </p>
         )}
-        <p class="note">Leave both empty for none.</p>
+        <p class="note">{t('Leave both empty for none.')}</p>
       </fieldset>
       <fieldset class="leg">
-        <legend>Push</legend>
+        <legend>{t('Push||noun')}</legend>
         <Field
-          label="From"
+          label={t('From||place')}
           keys="decimal"
           unit={unit}
           value={draft.pushFrom}
@@ -122,30 +129,30 @@ export const PlanForm = ({ model }: { model: PlanModel }) => {
           error={errorOf('pushFrom')}
         />
         <Field
-          label="Quicker by"
+          label={t('Quicker by')}
           keys="decimal"
-          unit={`s per ${unit}`}
+          unit={paceStep}
           value={draft.pushQuicker}
           onChange={(pushQuicker) => set({ pushQuicker })}
           error={errorOf('pushQuicker')}
         />
-        <p class="note">Offered on the day only if the numbers allow it.</p>
+        <p class="note">{t('Offered on the day only if the numbers allow it.')}</p>
       </fieldset>
       <Field
-        label="Checkpoints"
+        label={t('Checkpoints')}
         keys="text"
         unit={unit}
         value={draft.checkpoints}
         onChange={(checkpoints) => set({ checkpoints })}
         error={errorOf('checkpoints')}
-        hint="Time and drift are called here. Empty: every 5 km and half-way."
+        hint={t('Time and drift are called here. Empty: every 5 km and half-way.')}
       />
       <Choice
-        label="On hills"
+        label={t('On hills')}
         name="pacing"
         options={[
-          ['effort', 'Even effort'],
-          ['pace', 'Even pace'],
+          ['effort', t('Even effort')],
+          ['pace', t('Even pace')],
         ]}
         value={draft.pacing}
         onChange={(pacing) => set({ pacing })}

@@ -1,17 +1,16 @@
 import type { RacePlan } from '../../core/plan/racePlan.ts';
 import type { DistanceUnit } from '../../core/units/units.ts';
-import type { PlanRow, PlanSheet } from '../../session/planCurve.ts';
-import { distance, pace, span, unitName } from '../format.ts';
+import { t } from '../../languages/text.ts';
+import type { CutOffRow, PlanRow, PlanSheet } from '../../session/planCurve.ts';
+import { distance, pace, shortDistance, span, unitName } from '../format.ts';
 
-const rowName = (row: PlanRow, unit: DistanceUnit): string => {
-  const decimals = row.what === 'board' ? 0 : 2;
-  return String(Number(distance(row.atM, unit, decimals)));
-};
+const rowName = (row: PlanRow, unit: DistanceUnit): string =>
+  shortDistance(row.atM, unit, row.what === 'board' ? 0 : 2);
 
 const gapText = (gapS: number): string => {
   const whole = Math.round(Math.abs(gapS));
-  if (whole === 0) return 'level';
-  return `${span(whole)} ${gapS > 0 ? 'ahead' : 'behind'}`;
+  if (whole === 0) return t('level||no gap');
+  return gapS > 0 ? t('{time} ahead', { time: span(whole) }) : t('{time} behind', { time: span(whole) });
 };
 
 /** The plan as a table: what the clock should show where, for either goal, and the gap to the rival. */
@@ -20,14 +19,16 @@ export const PlanTable = ({ sheet, plan }: { sheet: PlanSheet; plan: RacePlan })
   return (
     <div class="scroll-x">
       <table class="plan-table">
-        <caption class="unseen">Planned time at each board and checkpoint</caption>
+        <caption class="unseen">{t('Planned time at each board and checkpoint')}</caption>
         <thead>
           <tr>
             <th scope="col">{unitName(unit)}</th>
-            <th scope="col">Clock</th>
-            <th scope="col">Pace</th>
-            {secondGoal && <th scope="col">{secondGoal.kind === 'safe' ? 'Safe' : 'Dream'}</th>}
-            {rival && <th scope="col">On {rival.name}</th>}
+            <th scope="col">{t('Clock')}</th>
+            <th scope="col">{t('Pace')}</th>
+            {secondGoal && (
+              <th scope="col">{secondGoal.kind === 'safe' ? t('Safe||goal') : t('Dream||goal')}</th>
+            )}
+            {rival && <th scope="col">{t('On {name}', { name: rival.name })}</th>}
           </tr>
         </thead>
         <tbody>
@@ -35,10 +36,10 @@ export const PlanTable = ({ sheet, plan }: { sheet: PlanSheet; plan: RacePlan })
             <tr key={row.atM} data-what={row.what}>
               <th scope="row">
                 {rowName(row, unit)}
-                {row.what === 'finish' && <span class="row-note"> finish</span>}
+                {row.what === 'finish' && <span class="row-note"> {t('finish||place')}</span>}
                 {row.what === 'checkpoint' && (
                   <span class="row-mark">
-                    <span class="unseen">checkpoint</span>
+                    <span class="unseen">{t('checkpoint')}</span>
                   </span>
                 )}
               </th>
@@ -57,17 +58,29 @@ export const PlanTable = ({ sheet, plan }: { sheet: PlanSheet; plan: RacePlan })
 /** A margin under this is lost by a shoelace and a toilet. */
 const NARROW_S = 180;
 
+const cutOffText = (c: CutOffRow, unit: DistanceUnit): string => {
+  const values = {
+    place: distance(c.atM, unit, 2),
+    unit: unitName(unit),
+    time: span(c.timeS),
+    left: span(Math.abs(c.leftS)),
+  };
+  return c.leftS < 0
+    ? t('{place} {unit} closes {time} after the gun: this plan comes {left} too late.', values)
+    : t(
+        '{place} {unit} closes {time} after the gun: {left} left, less your way from the gun to the line.',
+        values,
+      );
+};
+
 /** What is left against the race's own closing times. */
 export const CutOffs = ({ sheet, unit }: { sheet: PlanSheet; unit: DistanceUnit }) =>
   sheet.cutOffs.length === 0 ? null : (
-    <section aria-label="Cut-offs">
-      <h2>Cut-offs</h2>
+    <section aria-label={t('Cut-offs')}>
+      <h2>{t('Cut-offs')}</h2>
       {sheet.cutOffs.map((c) => (
         <p key={c.atM} class={c.leftS < NARROW_S ? 'field-error' : ''}>
-          {distance(c.atM, unit, 2)} {unitName(unit)} closes {span(c.timeS)} after the gun:{' '}
-          {c.leftS < 0
-            ? `this plan comes ${span(-c.leftS)} too late.`
-            : `${span(c.leftS)} left, less your way from the gun to the line.`}
+          {cutOffText(c, unit)}
         </p>
       ))}
     </section>

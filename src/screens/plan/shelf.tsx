@@ -1,3 +1,4 @@
+import { t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import { distance, span, unitName } from '../format.ts';
 
@@ -6,28 +7,32 @@ export const PlanShelf = ({ model }: { model: PlanModel }) => {
   const { plans, stored, remove } = model.shelf;
   return (
     <fieldset class="supplies">
-      <legend>Plans put aside</legend>
+      <legend>{t('Plans put aside')}</legend>
       {plans.value.map(({ id, plan }) => (
         <div class="shelf-row" key={id}>
           <span>
             <strong>{plan.name}</strong>
             <span class="note">
               {' '}
-              {distance(plan.distanceM, plan.unit, 1)} {unitName(plan.unit)} in {span(plan.goalS)}
+              {t('{distance} {unit} in {time}', {
+                distance: distance(plan.distanceM, plan.unit, 1),
+                unit: unitName(plan.unit),
+                time: span(plan.goalS),
+              })}
             </span>
           </span>
           <span class="buttons">
             <button
               type="button"
               onClick={() => model.swap(id)}
-              aria-label={`Take ${plan.name}, ${span(plan.goalS)}`}
+              aria-label={t('Take {name}, {time}', { name: plan.name, time: span(plan.goalS) })}
             >
-              Take
+              {t('Take||a plan')}
             </button>
             <button
               type="button"
               class="small-button"
-              aria-label={`Remove ${plan.name}, ${span(plan.goalS)}`}
+              aria-label={t('Remove {name}, {time}', { name: plan.name, time: span(plan.goalS) })}
               onClick={() => remove(id)}
             >
               ×
@@ -37,13 +42,13 @@ export const PlanShelf = ({ model }: { model: PlanModel }) => {
       ))}
       <div class="buttons">
         <button type="button" onClick={model.putAside}>
-          Put a copy aside
+          {t('Put a copy aside')}
         </button>
       </div>
       <p class="note">
         {stored.value
-          ? 'Kept on this device, course included. Taking one puts the plan in the form here in its stead.'
-          : 'The storage of this browser is full or forbidden: save the plan as a file.'}
+          ? t('Kept on this device, course included. Taking one puts the plan in the form here in its stead.')
+          : t('The storage of this browser is full or forbidden: save the plan as a file.')}
       </p>
     </fieldset>
   );

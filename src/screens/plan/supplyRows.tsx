@@ -1,4 +1,5 @@
-import { ITEMS, OFFERS, type Offer } from '../../core/plan/supplies.ts';
+import { ITEMS, OFFERS, type Offer, SUPPLY_NAMES } from '../../core/plan/supplies.ts';
+import { t } from '../../languages/text.ts';
 import type { DraftField, PlanDraft } from '../../session/planDraft.ts';
 import { Field } from './field.tsx';
 
@@ -19,11 +20,11 @@ const switched = (offers: readonly Offer[], offer: Offer): Offer[] =>
 
 export const StationRows = ({ draft, set, errorOf, unit }: Props) => (
   <fieldset class="supplies">
-    <legend>Stations on the course</legend>
+    <legend>{t('Stations on the course')}</legend>
     {draft.stations.map((station, i) => (
       <div class="supply" key={i}>
         <Field
-          label={`Station ${i + 1} at`}
+          label={t('Station {n} at', { n: i + 1 })}
           keys="decimal"
           unit={unit}
           value={station.at}
@@ -33,7 +34,7 @@ export const StationRows = ({ draft, set, errorOf, unit }: Props) => (
             <button
               type="button"
               class="small-button"
-              aria-label={`Remove station ${i + 1}`}
+              aria-label={t('Remove station {n}', { n: i + 1 })}
               onClick={() => set({ stations: without(draft.stations, i) })}
             >
               ×
@@ -41,7 +42,7 @@ export const StationRows = ({ draft, set, errorOf, unit }: Props) => (
           }
         />
         <fieldset class="offers">
-          <legend class="unseen">Station {i + 1} offers</legend>
+          <legend class="unseen">{t('Station {n} offers', { n: i + 1 })}</legend>
           {OFFERS.map((offer) => (
             <label key={offer}>
               <input
@@ -56,7 +57,7 @@ export const StationRows = ({ draft, set, errorOf, unit }: Props) => (
                   })
                 }
               />
-              {offer}
+              {t(SUPPLY_NAMES[offer])}
             </label>
           ))}
         </fieldset>
@@ -66,18 +67,18 @@ export const StationRows = ({ draft, set, errorOf, unit }: Props) => (
       type="button"
       onClick={() => set({ stations: [...draft.stations, { at: '', offers: ['water'] }] })}
     >
-      Add a station
+      {t('Add a station')}
     </button>
   </fieldset>
 );
 
 export const FuelRows = ({ draft, set, errorOf, unit }: Props) => (
   <fieldset class="supplies">
-    <legend>What you carry</legend>
+    <legend>{t('What you carry')}</legend>
     {draft.fuel.map((fuel, i) => (
       <div class="supply" key={i}>
         <div class="field">
-          <label for={`fuel-${i}`}>Item {i + 1}</label>
+          <label for={`fuel-${i}`}>{t('Item {n}', { n: i + 1 })}</label>
           <select
             id={`fuel-${i}`}
             value={fuel.item}
@@ -88,13 +89,13 @@ export const FuelRows = ({ draft, set, errorOf, unit }: Props) => (
           >
             {ITEMS.map((item) => (
               <option key={item} value={item}>
-                {item}
+                {t(SUPPLY_NAMES[item])}
               </option>
             ))}
           </select>
         </div>
         <Field
-          label={`Item ${i + 1} at`}
+          label={t('Item {n} at', { n: i + 1 })}
           keys="decimal"
           unit={unit}
           value={fuel.at}
@@ -104,7 +105,7 @@ export const FuelRows = ({ draft, set, errorOf, unit }: Props) => (
             <button
               type="button"
               class="small-button"
-              aria-label={`Remove item ${i + 1}`}
+              aria-label={t('Remove item {n}', { n: i + 1 })}
               onClick={() => set({ fuel: without(draft.fuel, i) })}
             >
               ×
@@ -114,11 +115,12 @@ export const FuelRows = ({ draft, set, errorOf, unit }: Props) => (
       </div>
     ))}
     <button type="button" onClick={() => set({ fuel: [...draft.fuel, { item: 'gel', at: '' }] })}>
-      Add a gel
+      {t('Add a gel')}
     </button>
     <p class="note">
-      Take in the race only what you have practised with. General information, not medical advice: ask a
-      doctor where food, heat or your heart worry you.
+      {t(
+        'Take in the race only what you have practised with. General information, not medical advice: ask a doctor where food, heat or your heart worry you.',
+      )}
     </p>
   </fieldset>
 );

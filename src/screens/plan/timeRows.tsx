@@ -1,3 +1,5 @@
+import type { Message } from '../../core/units/message.ts';
+import { t } from '../../languages/text.ts';
 import type { DraftField, TimeRow } from '../../session/planDraft.ts';
 import { Field } from './field.tsx';
 
@@ -7,13 +9,21 @@ interface Props {
   readonly onChange: (rows: readonly TimeRow[]) => void;
   readonly errorOf: (field: DraftField, row?: number | null) => string | null;
   readonly unit: string;
-  /** What one row is called: `Cut-off`. */
-  readonly name: string;
-  readonly add: string;
+  readonly words: RowWords;
 }
 
+/** What is said of a row; its number goes into {n}. */
+export interface RowWords {
+  readonly at: Message;
+  readonly time: Message;
+  readonly remove: Message;
+  readonly add: Message;
+}
+
+const numbered = (text: Message, i: number): string => t({ ...text, values: { n: i + 1 } });
+
 /** Places with a time each. */
-export const TimeRows = ({ rows, field, onChange, errorOf, unit, name, add }: Props) => {
+export const TimeRows = ({ rows, field, onChange, errorOf, unit, words }: Props) => {
   const set = (i: number, change: Partial<TimeRow>): void =>
     onChange(rows.map((row, j) => (j === i ? { ...row, ...change } : row)));
   return (
@@ -21,7 +31,7 @@ export const TimeRows = ({ rows, field, onChange, errorOf, unit, name, add }: Pr
       {rows.map((row, i) => (
         <div class="time-row" key={i}>
           <Field
-            label={`${name} ${i + 1} at`}
+            label={numbered(words.at, i)}
             keys="decimal"
             unit={unit}
             value={row.at}
@@ -29,14 +39,14 @@ export const TimeRows = ({ rows, field, onChange, errorOf, unit, name, add }: Pr
             error={errorOf(field, i)}
           />
           <Field
-            label={`${name} ${i + 1} time`}
+            label={numbered(words.time, i)}
             value={row.time}
             onChange={(time) => set(i, { time })}
             after={
               <button
                 type="button"
                 class="small-button"
-                aria-label={`Remove ${name.toLowerCase()} ${i + 1}`}
+                aria-label={numbered(words.remove, i)}
                 onClick={() => onChange(rows.filter((_, j) => j !== i))}
               >
                 ×
@@ -46,7 +56,7 @@ export const TimeRows = ({ rows, field, onChange, errorOf, unit, name, add }: Pr
         </div>
       ))}
       <button type="button" onClick={() => onChange([...rows, { at: '', time: '' }])}>
-        {add}
+        {t(words.add)}
       </button>
     </>
   );

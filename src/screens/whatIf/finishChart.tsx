@@ -1,5 +1,6 @@
 import { roughDurationText } from '../../core/prepare/format.ts';
 import type { Tally } from '../../core/prepare/whatIf/whatIf.ts';
+import { t } from '../../languages/text.ts';
 import { span } from '../format.ts';
 import { useWidth } from '../parts/width.ts';
 
@@ -17,12 +18,16 @@ export const FinishChart = ({ tally, goalS }: { tally: Tally; goalS: number }) =
   const x = (s: number): number => SIDE + ((s - from + room) / (to - from + 2 * room)) * (width - 2 * SIDE);
   return (
     <figure class="chart" ref={ref}>
-      <figcaption>Four in five finishes; the stroke is the middle one</figcaption>
+      <figcaption>{t('Four in five finishes; the stroke is the middle one')}</figcaption>
       <svg
         width={width}
         height={HEIGHT}
         role="img"
-        aria-label={`Finishes from ${roughDurationText(quick)} to ${roughDurationText(slow)}, middle ${roughDurationText(middle)}`}
+        aria-label={t('Finishes from {quick} to {slow}, middle {middle}', {
+          quick: roughDurationText(quick),
+          slow: roughDurationText(slow),
+          middle: roughDurationText(middle),
+        })}
       >
         <rect class="range-likely" x={x(quick)} y={MIDDLE_Y - 11} width={x(slow) - x(quick)} height="22" />
         <path class="range-middle" d={`M${x(middle)} ${MIDDLE_Y - 11}v22`} />
@@ -34,7 +39,7 @@ export const FinishChart = ({ tally, goalS }: { tally: Tally; goalS: number }) =
         </text>
         <path class="range-goal" d={`M${x(goalS)} ${MIDDLE_Y - 22}V${MIDDLE_Y + 15}`} />
         <text class="tick tick-down" x={x(goalS)} y={MIDDLE_Y - 28} text-anchor="middle">
-          goal {span(goalS)}
+          {t('goal {time}', { time: span(goalS) })}
         </text>
       </svg>
     </figure>

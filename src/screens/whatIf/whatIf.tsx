@@ -1,12 +1,16 @@
 import { useEffect } from 'preact/hooks';
+import type { RacePlan } from '../../core/plan/racePlan.ts';
 import { durationText, roughDurationText } from '../../core/prepare/format.ts';
 import { WHAT_IF_EVIDENCE, WHAT_IF_LIMITS } from '../../core/prepare/whatIf/evidence.ts';
 import { openingText, tallyText } from '../../core/prepare/whatIf/text.ts';
 import type { WhatIf } from '../../core/prepare/whatIf/whatIf.ts';
+import { decimal, decimalUpTo } from '../../core/units/message.ts';
+import { shownNumber, t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import type { PrepareModel } from '../../session/prepareModel.ts';
 import type { WhatIfState } from '../../session/prepareWhatIf.ts';
 import { distance, unitName } from '../format.ts';
+import { rich } from '../parts/rich.tsx';
 import { Field } from '../plan/field.tsx';
 import { Cautions } from '../plan/fineprint.tsx';
 import { Steps } from '../plan/steps.tsx';
@@ -27,53 +31,83 @@ export const WhatIfScreen = ({ model, plan }: { model: PrepareModel; plan: PlanM
     <main class="what-if">
       <Steps here="whatIf" />
       <header class="lead-in">
-        <h1>What if</h1>
-        <p>Your plan run a thousand times by runners with your results. Not what will happen: what could.</p>
+        <h1>{t('What if')}</h1>
+        <p>
+          {t(
+            'Your plan run a thousand times by runners with your results. Not what will happen: what could.',
+          )}
+        </p>
       </header>
       <div class="plan-sides">
-        <section class="sheet" aria-label="What it rests on">
+        <section class="sheet" aria-label={t('What it rests on')}>
           <p>
-            Goal <strong class="figure">{durationText(race.goalS)}</strong>
-            {race.opening
-              ? `, opening ${Number(race.opening.quickerSPerKm.toFixed(1))} s per km quicker for ${distance(race.opening.untilM, race.unit, 1)} ${unitName(race.unit)}`
-              : ', no opening'}
-            {race.push ? `, push from ${distance(race.push.fromM, race.unit, 1)}` : ''}.
+            <GoalAndLegs plan={race} />
           </p>
           <p>
             {hasResults
-              ? `Taken from your results: about ${roughDurationText(wish.spread.middleS)} on this course at an even effort, give or take ${(100 * wish.spread.sdLog).toFixed(1)} %.`
-              : 'Without a result of yours, the goal itself is taken for what you can do, so the chance is near even by nature. Put a result in under Goal.'}
+              ? t(
+                  'Taken from your results: about {time} on this course at an even effort, give or take {percent} %.',
+                  {
+                    time: roughDurationText(wish.spread.middleS),
+                    percent: decimal(100 * wish.spread.sdLog, 1),
+                  },
+                )
+              : t(
+                  'Without a result of yours, the goal itself is taken for what you can do, so the chance is near even by nature. Put a result in under Goal.',
+                )}
           </p>
           {race.goalBy === 'gun' && (
             <Field
-              label="From the gun to your line"
+              label={t('From the gun to your line')}
               keys="numeric"
               unit="s"
               value={model.draft.value.lineAfterGunS}
               onChange={(lineAfterGunS) => model.set({ lineAfterGunS })}
             />
           )}
-          <h2>What it does not know</h2>
+          <h2>{t('What it does not know')}</h2>
           <ul>
             {WHAT_IF_LIMITS.map((limit) => (
-              <li key={limit}>{limit}</li>
+              <li key={limit.text}>{t(limit)}</li>
             ))}
           </ul>
-          <h2>What it rests on</h2>
+          <h2>{t('What it rests on')}</h2>
           <ul>
             {WHAT_IF_EVIDENCE.map(({ text }) => (
-              <li key={text}>{text}</li>
+              <li key={text.text}>{t(text)}</li>
             ))}
           </ul>
         </section>
-        <section class="sheet what-came" aria-label="What came out" aria-busy={whatIf.busy.value}>
+        <section class="sheet what-came" aria-label={t('What came out')} aria-busy={whatIf.busy.value}>
           {whatIf.trouble.value !== null && <p class="field-error">{whatIf.trouble.value}</p>}
-          {state === null ? <p role="status">A thousand runs are under way …</p> : <Outcome state={state} />}
+          {state === null ? (
+            <p role="status">{t('A thousand runs are under way …')}</p>
+          ) : (
+            <Outcome state={state} />
+          )}
           <Cautions keys={['estimate', 'heat', 'chest', 'general']} />
         </section>
       </div>
     </main>
   );
+};
+
+/** The goal and the legs of the plan in a sentence. */
+const GoalAndLegs = ({ plan }: { plan: RacePlan }) => {
+  const { goalS, opening, push, unit } = plan;
+  const places = {
+    goal: <strong class="figure">{durationText(goalS)}</strong>,
+    quicker: opening && shownNumber(decimalUpTo(opening.quickerSPerKm, 1)),
+    distance: opening && `${distance(opening.untilM, unit, 1)} ${unitName(unit)}`,
+    from: push && `${distance(push.fromM, unit, 1)} ${unitName(unit)}`,
+  };
+  if (opening === null)
+    return push === null
+      ? rich('Goal {goal}, no opening.', places)
+      : rich('Goal {goal}, no opening, push from {from}.', places);
+  return push === null
+    ? rich('Goal {goal}, opening {quicker} s per km quicker for {distance}.', places)
+    : rich('Goal {goal}, opening {quicker} s per km quicker for {distance}, push from {from}.', places);
 };
 
 const Outcome = ({ state }: { state: WhatIfState }) => {
@@ -82,10 +116,10 @@ const Outcome = ({ state }: { state: WhatIfState }) => {
   return (
     <>
       <p class="verdict" role="status">
-        {tallyText(result.plan, unit)}
+        {t(tallyText(result.plan, unit))}
       </p>
       <FinishChart tally={result.plan} goalS={wish.plan.goalS} />
-      <h2>Another opening</h2>
+      <h2>{t('Another opening')}</h2>
       <Openings openings={result.openings} unit={unit} />
     </>
   );
@@ -97,16 +131,16 @@ const Openings = ({ openings, unit }: { openings: WhatIf['openings']; unit: 'km'
       <table class="plan-table">
         <thead>
           <tr>
-            <th scope="col">Quicker by</th>
-            <th scope="col">Goal made</th>
-            <th scope="col">Middle finish</th>
-            <th scope="col">Against even</th>
+            <th scope="col">{t('Quicker by')}</th>
+            <th scope="col">{t('Goal made')}</th>
+            <th scope="col">{t('Middle finish')}</th>
+            <th scope="col">{t('Against even')}</th>
           </tr>
         </thead>
         <tbody>
           {openings.map((o) => (
             <tr key={o.quickerSPerKm}>
-              <th scope="row">{o.quickerSPerKm} s per km</th>
+              <th scope="row">{t('{n} s per km', { n: o.quickerSPerKm })}</th>
               <td>
                 {Math.round(100 * o.chance)} ± {Math.max(1, Math.round(100 * o.chanceSd))} %
               </td>
@@ -114,7 +148,7 @@ const Openings = ({ openings, unit }: { openings: WhatIf['openings']; unit: 'km'
               <td>
                 {o.quickerSPerKm === 0
                   ? '–'
-                  : `${o.changeS < 0 ? '−' : '+'}${Math.abs(o.changeS).toFixed(1)} ± ${o.changeSdS.toFixed(1)} s`}
+                  : `${o.changeS < 0 ? '−' : '+'}${shownNumber(decimal(Math.abs(o.changeS), 1))} ± ${shownNumber(decimal(o.changeSdS, 1))} s`}
               </td>
             </tr>
           ))}
@@ -125,11 +159,11 @@ const Openings = ({ openings, unit }: { openings: WhatIf['openings']; unit: 'km'
       {openings
         .filter((o) => o.quickerSPerKm > 0)
         .map((o) => (
-          <li key={o.quickerSPerKm}>{openingText(o, unit)}</li>
+          <li key={o.quickerSPerKm}>{t(openingText(o, unit))}</li>
         ))}
     </ul>
     <p class="note">
-      ± is one standard error from the thousand runs, not the doubt of the model, which is larger.
+      {t('± is one standard error from the thousand runs, not the doubt of the model, which is larger.')}
     </p>
   </>
 );

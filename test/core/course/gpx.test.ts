@@ -5,6 +5,7 @@ import { courseOfGpx } from '../../../src/core/course/gpxCourse.ts';
 import { gpxTimeMs } from '../../../src/core/course/gpxTime.ts';
 import type { Gpx } from '../../../src/core/course/gpxTypes.ts';
 import { sayDoorError } from '../../../src/core/units/result.ts';
+import { english } from '../../support/english.ts';
 
 const parse = (text: string): Gpx => {
   const got = parseGpx(text);
@@ -84,7 +85,7 @@ describe('parseGpx', () => {
     expect(places(gpx)).toEqual([[1, 2]]);
     expect(gpx.tracks[0]?.segments[0]?.[1]).toMatchObject({ elevationM: null, timeMs: null });
     expect(gpx.skipped).toBe(6);
-    expect(gpx.faults).toEqual(['5 points without a usable lat', '1 point without a usable lon']);
+    expect(english(gpx.faults)).toEqual(['5 points without a usable lat', '1 point without a usable lon']);
   });
 
   it('reads a bare ampersand as what was meant, in CDATA too', () => {

@@ -1,16 +1,23 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { CAUTIONS, cautionTexts } from '../../../src/core/prepare/cautions.ts';
+import { CAUTIONS, cautionTexts as cautionTextsMessage } from '../../../src/core/prepare/cautions.ts';
 import {
-  distanceText,
+  distanceText as distanceTextMessage,
   durationText,
-  paceText,
-  raceText,
+  paceText as paceTextMessage,
+  raceText as raceTextMessage,
   roughDurationText,
   timeOfDayText,
 } from '../../../src/core/prepare/format.ts';
-import { chanceText, Z_FOUR_FIFTHS, Z_HALF } from '../../../src/core/prepare/normal.ts';
+import { chanceText as chanceTextMessage, Z_FOUR_FIFTHS, Z_HALF } from '../../../src/core/prepare/normal.ts';
 import { normalBelow } from '../../../src/core/units/normal.ts';
+import { inEnglish } from '../../support/english.ts';
+
+const distanceText = inEnglish(distanceTextMessage);
+const paceText = inEnglish(paceTextMessage);
+const raceText = inEnglish(raceTextMessage);
+const chanceText = inEnglish(chanceTextMessage);
+const cautionTexts = inEnglish(cautionTextsMessage);
 
 describe('figures in sentences', () => {
   test.each([
@@ -85,14 +92,14 @@ describe('chance', () => {
 
 describe('cautions', () => {
   test('each is said once, in the order asked for', () => {
-    expect(cautionTexts(['heat', 'thirst', 'heat'])).toEqual([CAUTIONS.heat, CAUTIONS.thirst]);
+    expect(cautionTexts(['heat', 'thirst', 'heat'])).toEqual([CAUTIONS.heat.text, CAUTIONS.thirst.text]);
   });
 
   test('the ones that matter most say what to do', () => {
-    expect(CAUTIONS.general).toMatch(/not medical advice.*doctor/);
-    expect(CAUTIONS.chest).toMatch(/stop, get help/);
-    expect(CAUTIONS.thirst).toMatch(/Drink to thirst/);
-    expect(CAUTIONS.rules).toMatch(/race's rules.*local law/);
-    for (const text of Object.values(CAUTIONS)) expect(text).toMatch(/[.!]$/);
+    expect(CAUTIONS.general.text).toMatch(/not medical advice.*doctor/);
+    expect(CAUTIONS.chest.text).toMatch(/stop, get help/);
+    expect(CAUTIONS.thirst.text).toMatch(/Drink to thirst/);
+    expect(CAUTIONS.rules.text).toMatch(/race's rules.*local law/);
+    for (const { text } of Object.values(CAUTIONS)) expect(text).toMatch(/[.!]$/);
   });
 });

@@ -1,3 +1,4 @@
+import { type Message, message } from '../../units/message.ts';
 import type { CautionKey } from '../cautions.ts';
 import { breakfastFor } from '../fuel/carbohydrate.ts';
 import { PRACTICE, read, type Source } from '../source.ts';
@@ -28,23 +29,31 @@ export interface RaceDayItem {
   readonly untilMin: number;
   /** By the clocks of the place, minutes after midnight of race day; negative on the day before. */
   readonly clockMin: number;
-  readonly title: string;
-  readonly reason: string;
+  readonly title: Message;
+  readonly reason: Message;
   readonly source: Source;
   readonly cautions: readonly CautionKey[];
 }
 
-const WARM_UP_SOURCE = read('Fradkin et al. 2010: a warm-up helped in 79 % of criteria over 32 studies');
+const WARM_UP_SOURCE = read(
+  message('Fradkin et al. 2010: a warm-up helped in 79 % of criteria over 32 studies'),
+);
 /** From here on a runner cools in the pen (common practice, no source). */
 const LONG_IN_PEN_MIN = 20;
 
-const breakfastText = (wish: RaceDayWish): string => {
+const breakfastText = (wish: RaceDayWish): Message => {
   const { carbohydrate, text } = breakfastFor(wish.durationS, wish.massKg);
   const { grams, gPerKg } = carbohydrate;
-  const amount = grams
-    ? `${grams.lower} to ${grams.upper} g of carbohydrate`
-    : `${gPerKg.lower} to ${gPerKg.upper} g of carbohydrate for each kg of body mass`;
-  return `${amount}, as much as you are used to. ${text}`;
+  return grams
+    ? message('{lower} to {upper} g of carbohydrate, as much as you are used to. {text}', {
+        lower: grams.lower,
+        upper: grams.upper,
+        text,
+      })
+    : message(
+        '{lower} to {upper} g of carbohydrate for each kg of body mass, as much as you are used to. {text}',
+        { lower: gPerKg.lower, upper: gPerKg.upper, text },
+      );
 };
 
 /** The day from waking to the gun, in the order of the clock; ties in the order of `RACE_DAY_KINDS`. The wish is parsed. */
@@ -54,8 +63,8 @@ export const planRaceDay = (wish: RaceDayWish): readonly RaceDayItem[] => {
     kind: RaceDayKind,
     fromMin: number,
     untilMin: number,
-    title: string,
-    reason: string,
+    title: Message,
+    reason: Message,
     source: Source = PRACTICE,
     cautions: readonly CautionKey[] = [],
   ): RaceDayItem => ({
@@ -74,8 +83,8 @@ export const planRaceDay = (wish: RaceDayWish): readonly RaceDayItem[] => {
       'wake',
       t.wake,
       t.wake,
-      'Get up',
-      'Time to eat and leave without hurry. Ill or feverish? Stay at home.',
+      message('Get up'),
+      message('Time to eat and leave without hurry. Ill or feverish? Stay at home.'),
       PRACTICE,
       ['ill'],
     ),
@@ -83,18 +92,26 @@ export const planRaceDay = (wish: RaceDayWish): readonly RaceDayItem[] => {
       'breakfast',
       t.breakfast,
       t.breakfast,
-      t.breakfastPacked ? 'Breakfast, packed the evening before' : 'Breakfast',
+      t.breakfastPacked ? message('Breakfast, packed the evening before') : message('Breakfast'),
       breakfastText(wish),
-      read('Wallis and Podlogar 2022: 1 to 4 g/kg in the 1 to 4 hours before'),
+      read(message('Wallis and Podlogar 2022: 1 to 4 g/kg in the 1 to 4 hours before')),
       ['practised', 'diabetes', 'stomach'],
     ),
-    item('leave', t.leave, t.arrive, 'Leave', `${wish.travelMin} min of travel.`, PRACTICE, ['traffic']),
+    item(
+      'leave',
+      t.leave,
+      t.arrive,
+      message('Leave||for the race'),
+      message('{n} min of travel.', { n: wish.travelMin }),
+      PRACTICE,
+      ['traffic'],
+    ),
     item(
       'lastDrink',
       t.lastDrink,
       t.lastDrink,
-      'Last full drink',
-      'From here on only sips if thirsty, so that nothing is left to lose in the pen.',
+      message('Last full drink'),
+      message('From here on only sips if thirsty, so that nothing is left to lose in the pen.'),
       PRACTICE,
       ['thirst'],
     ),
@@ -102,15 +119,15 @@ export const planRaceDay = (wish: RaceDayWish): readonly RaceDayItem[] => {
       'arrive',
       t.arrive,
       t.warmUp,
-      'Arrive',
-      'Toilet first, then the bag, then a look at the way to the pen.',
+      message('Arrive'),
+      message('Toilet first, then the bag, then a look at the way to the pen.'),
     ),
     item(
       'warmUp',
       t.warmUp,
       t.strides,
-      `Warm-up: ${t.warmUpEasyMin} min easy`,
-      'So easy that you could talk; off the road.',
+      message('Warm-up: {n} min easy', { n: t.warmUpEasyMin }),
+      message('So easy that you could talk; off the road.'),
       WARM_UP_SOURCE,
       ['traffic', 'chest'],
     ),
@@ -118,23 +135,25 @@ export const planRaceDay = (wish: RaceDayWish): readonly RaceDayItem[] => {
       'strides',
       t.strides,
       t.layers,
-      `${t.strideCount} strides`,
-      '20 seconds each at a little quicker than race pace, a walk back between.',
+      message('{n} strides', { n: t.strideCount }),
+      message('20 seconds each at a little quicker than race pace, a walk back between.'),
       PRACTICE,
     ),
-    item('layers', t.layers, t.pen, 'Warm kit off, layers on', layers.text, layers.source, ['rules']),
+    item('layers', t.layers, t.pen, message('Warm kit off, layers on'), layers.text, layers.source, [
+      'rules',
+    ]),
     item(
       'pen',
       t.pen,
       0,
-      'In the pen',
+      message('In the pen'),
       wish.penClosesMin > LONG_IN_PEN_MIN
-        ? 'It closes early: keep the layers on and move on the spot.'
-        : 'Layers off for the last minutes. Have the run open on the phone, waiting for the gun.',
+        ? message('It closes early: keep the layers on and move on the spot.')
+        : message('Layers off for the last minutes. Have the run open on the phone, waiting for the gun.'),
       PRACTICE,
       ['rules'],
     ),
-    item('gun', 0, 0, 'Gun', 'Your own clock starts at the line.'),
+    item('gun', 0, 0, message('Gun'), message('Your own clock starts at the line.')),
   ];
   return items.sort((a, b) => a.fromMin - b.fromMin);
 };

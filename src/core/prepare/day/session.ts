@@ -1,3 +1,4 @@
+import { type Message, message } from '../../units/message.ts';
 import type { DistanceUnit } from '../../units/units.ts';
 import { distanceText, paceText, raceText } from '../format.ts';
 
@@ -13,8 +14,8 @@ export interface SessionGoal {
 
 /** Title and detail of a day of the taper. All amounts: common practice, no source; what is kept is the intensity. */
 interface SessionText {
-  readonly title: string;
-  readonly detail: string;
+  readonly title: Message;
+  readonly detail: Message;
 }
 
 /** Of a sharp day, this much at most is run at goal pace, in pieces of this length. */
@@ -35,10 +36,12 @@ const reps = (
   return { count: Math.max(1, Math.min(most, Math.floor((SHARP_PART * distanceM) / repM))), repM };
 };
 
-const sharpDetail = (distanceM: number, goal: SessionGoal): string => {
+const sharpDetail = (distanceM: number, goal: SessionGoal): Message => {
   const { count, repM } = reps(distanceM, goal.raceDistanceM);
-  const rep = repM === LONG_REP_M ? '1 km' : '400 m';
-  return `In it ${count} times ${rep} at goal pace, ${paceText(goal.goalPaceSPerKm, goal.unit)}, two minutes easy between. Stop fresh.`;
+  const values = { n: count, pace: paceText(goal.goalPaceSPerKm, goal.unit) };
+  return repM === LONG_REP_M
+    ? message('In it {n} times 1 km at goal pace, {pace}, two minutes easy between. Stop fresh.', values)
+    : message('In it {n} times 400 m at goal pace, {pace}, two minutes easy between. Stop fresh.', values);
 };
 
 /** Texts for one day; `hasSharp` = another day of this week keeps the intensity. */
@@ -51,27 +54,37 @@ export const sessionText = (
   const far = distanceText(distanceM, goal.unit, 1);
   switch (kind) {
     case 'rest':
-      return { title: 'Rest', detail: 'As in your usual week. A walk is fine.' };
+      return { title: message('Rest||day'), detail: message('As in your usual week. A walk is fine.') };
     case 'easy':
       return {
-        title: `${far} easy`,
-        detail: hasSharp ? 'You can talk in sentences.' : 'Easy, with four strides at the end.',
+        title: message('{distance} easy', { distance: far }),
+        detail: hasSharp
+          ? message('You can talk in sentences.')
+          : message('Easy, with four strides at the end.'),
       };
     case 'long':
       return {
-        title: `${far} steady, the longest of the week`,
+        title: message('{distance} steady, the longest of the week', { distance: far }),
         detail: hasSharp
-          ? 'Easy. Practise breakfast, gel and water once more.'
-          : `Easy, the last ten minutes at goal pace, ${paceText(goal.goalPaceSPerKm, goal.unit)}.`,
+          ? message('Easy. Practise breakfast, gel and water once more.')
+          : message('Easy, the last ten minutes at goal pace, {pace}.', {
+              pace: paceText(goal.goalPaceSPerKm, goal.unit),
+            }),
       };
     case 'sharp':
-      return { title: `${far} with goal pace in it`, detail: sharpDetail(distanceM, goal) };
+      return {
+        title: message('{distance} with goal pace in it', { distance: far }),
+        detail: sharpDetail(distanceM, goal),
+      };
     case 'primer':
       return {
-        title: `${far} very easy`,
-        detail: 'Then three strides of 20 seconds. Lay out kit, number and breakfast.',
+        title: message('{distance} very easy', { distance: far }),
+        detail: message('Then three strides of 20 seconds. Lay out kit, number and breakfast.'),
       };
     case 'race':
-      return { title: `Race: ${raceText(distanceM)}`, detail: 'By the plan.' };
+      return {
+        title: message('Race: {race}', { race: raceText(distanceM) }),
+        detail: message('By the plan.'),
+      };
   }
 };

@@ -1,3 +1,4 @@
+import { type Message, message } from '../../units/message.ts';
 import type { CautionKey } from '../cautions.ts';
 import { read, type Source } from '../source.ts';
 import type { Weekday } from './civil.ts';
@@ -21,8 +22,8 @@ export interface TaperDay {
   readonly kind: SessionKind;
   /** 0 on a rest day. */
   readonly distanceM: number;
-  readonly title: string;
-  readonly detail: string;
+  readonly title: Message;
+  readonly detail: Message;
 }
 
 export interface Taper {
@@ -117,7 +118,9 @@ export const planTaper = (wish: TaperWish): Taper => {
       race,
     ],
     cutPercent: [100 * (1 - VOLUME_KEPT[0]), 100 * (1 - VOLUME_KEPT[1])],
-    source: read('Bosquet et al. 2007: two weeks, volume down 41 to 60 %, intensity and frequency kept'),
+    source: read(
+      message('Bosquet et al. 2007: two weeks, volume down 41 to 60 %, intensity and frequency kept'),
+    ),
     cautions: ['ill', 'training', 'general'],
   };
 };

@@ -1,3 +1,4 @@
+import { type Message, message } from '../../units/message.ts';
 import { memory, PRACTICE, read, type Source, type SourcedRange } from '../source.ts';
 
 const S_PER_H = 3600;
@@ -12,7 +13,7 @@ const LOADING_FROM_S = 90 * MIN_PER_H;
 
 /** Grams of carbohydrate an hour on the way, not scaled by body mass. Zero to zero where none is needed. */
 export const carbohydrateDuring = (durationS: number): SourcedRange => {
-  const source = read('Burke et al. 2011; Jeukendrup 2014');
+  const source = read(message('Burke et al. 2011; Jeukendrup 2014'));
   if (durationS < SHORT_EFFORT_S) return { lower: 0, upper: 0, source };
   return { lower: 30, upper: durationS > LONG_EFFORT_S ? 90 : 60, source };
 };
@@ -48,13 +49,13 @@ export const loadingFor = (durationS: number, massKg: number | null): Loading | 
   if (durationS <= LOADING_FROM_S)
     return {
       perDay: forMass(
-        { lower: 7, upper: 12, source: memory('Thomas et al. 2016, joint position statement') },
+        { lower: 7, upper: 12, source: memory(message('Thomas et al. 2016, joint position statement')) },
         massKg,
       ),
       hours: { fewest: 24, most: 24 },
     };
   const source = read(
-    'joint position statement 2016, as quoted by a secondary page; the statement itself not seen',
+    message('joint position statement 2016, as quoted by a secondary page; the statement itself not seen'),
   );
   return { perDay: forMass({ lower: 10, upper: 12, source }, massKg), hours: { fewest: 36, most: 48 } };
 };
@@ -63,7 +64,7 @@ export const loadingFor = (durationS: number, massKg: number | null): Loading | 
 export interface Breakfast {
   readonly minutesBefore: { readonly fewest: number; readonly most: number };
   readonly carbohydrate: MassRange;
-  readonly text: string;
+  readonly text: Message;
   readonly sources: readonly Source[];
 }
 
@@ -77,13 +78,18 @@ export const breakfastFor = (durationS: number, massKg: number | null): Breakfas
     {
       lower: 1,
       upper: durationS < SHORT_EFFORT_S ? 2 : 4,
-      source: read('Wallis and Podlogar 2022: 1 to 4 g/kg in the 1 to 4 hours before'),
+      source: read(message('Wallis and Podlogar 2022: 1 to 4 g/kg in the 1 to 4 hours before')),
     },
     massKg,
   ),
-  text: 'The breakfast that you know from long runs: bread, oats, rice or the like, little fat and fibre. Nearer the gun, the lower figure.',
+  text: message(
+    'The breakfast that you know from long runs: bread, oats, rice or the like, little fat and fibre. Nearer the gun, the lower figure.',
+  ),
   sources: [
-    read('Wallis and Podlogar 2022'),
-    { ...PRACTICE, text: 'two to three hours before, and the choice of food: common practice, no source' },
+    read(message('Wallis and Podlogar 2022')),
+    {
+      ...PRACTICE,
+      text: message('two to three hours before, and the choice of food: common practice, no source'),
+    },
   ],
 });

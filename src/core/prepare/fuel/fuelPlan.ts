@@ -1,5 +1,6 @@
 import type { Schedule } from '../../plan/schedule.ts';
 import type { Item, Offer } from '../../plan/supplies.ts';
+import { type Message, message } from '../../units/message.ts';
 import { M_PER_MILE } from '../../units/units.ts';
 import type { CautionKey } from '../cautions.ts';
 import { carbohydrateDuring } from './carbohydrate.ts';
@@ -42,7 +43,7 @@ export interface FuelPlan {
   readonly carriedG: number;
   /** Over the planned duration, grams an hour: what the stops come to, not what was wished. */
   readonly gPerHour: number;
-  readonly notes: readonly string[];
+  readonly notes: readonly Message[];
   readonly cautions: readonly CautionKey[];
 }
 
@@ -96,23 +97,31 @@ const notesOf = (
   stops: readonly FuelStop[],
   gPerHour: number,
   durationS: number,
-): readonly string[] => {
-  const notes: string[] = [];
+): readonly Message[] => {
+  const notes: Message[] = [];
   const { lower, upper } = carbohydrateDuring(durationS);
-  if (upper === 0) notes.push('Under an hour nothing is needed on the way. A rinse of the mouth is enough.');
+  if (upper === 0)
+    notes.push(message('Under an hour nothing is needed on the way. A rinse of the mouth is enough.'));
   else if (wish.choice.how === 'rate' && (wish.choice.gPerHour < lower || wish.choice.gPerHour > upper))
     notes.push(
-      `For a race of this length ${lower} to ${upper} g an hour is usual. More only if you have practised it.`,
+      message(
+        'For a race of this length {lower} to {upper} g an hour is usual. More only if you have practised it.',
+        { lower, upper },
+      ),
     );
   if (wish.choice.how === 'rate' && gPerHour < wish.choice.gPerHour - LESS_G_PER_H)
     notes.push(
-      `This comes to ${Math.round(gPerHour)} g an hour over the whole race: the first one is not at the start, and none falls into the last quarter of an hour.`,
+      message(
+        'This comes to {g} g an hour over the whole race: the first one is not at the start, and none falls into the last quarter of an hour.',
+        { g: Math.round(gPerHour) },
+      ),
     );
   if (stops.some((s) => s.waterAtM === null))
-    notes.push('No water follows one of these: carry some, or move it by hand.');
+    notes.push(message('No water follows one of these: carry some, or move it by hand.'));
   if (stops.some((s) => s.atM - s.wantedM > FAR_MOVE_M))
-    notes.push('One of these waits long for water. Look whether a station is missing.');
-  if (wish.choice.how === 'tenMiles' && stops.length === 0) notes.push('This race ends before 10 miles.');
+    notes.push(message('One of these waits long for water. Look whether a station is missing.'));
+  if (wish.choice.how === 'tenMiles' && stops.length === 0)
+    notes.push(message('This race ends before 10 miles.'));
   return notes;
 };
 

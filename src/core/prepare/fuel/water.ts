@@ -1,4 +1,5 @@
 import type { Offer } from '../../plan/supplies.ts';
+import { type Message, message } from '../../units/message.ts';
 
 /** Where there is water, ascending, metres. Sports drink is not water to follow a gel with: sugar on sugar. */
 export const waterStations = (
@@ -16,7 +17,7 @@ export const nextWater = (waterM: readonly number[], fromM: number, latestM: num
 /** A station as the runner should use it. */
 export interface Drink {
   readonly atM: number;
-  readonly text: string;
+  readonly text: Message;
 }
 
 /** What to do at each water station: sips, by thirst. `gelBeforeM`: places of gels that this water follows. */
@@ -27,6 +28,6 @@ export const drinksAt = (
   waterStations(stations).map((atM) => ({
     atM,
     text: stops.some((s) => s.waterAtM === atM)
-      ? 'Two or three sips after the gel.'
-      : 'A sip or two if you are thirsty; else run on.',
+      ? message('Two or three sips after the gel.')
+      : message('A sip or two if you are thirsty; else run on.'),
   }));

@@ -1,3 +1,4 @@
+import { message } from '../../units/message.ts';
 import { PRACTICE, read, type Source } from '../source.ts';
 
 /**
@@ -33,10 +34,14 @@ export const resultSdLog = (daysAgo: number | null): number => {
 /** What the range says about itself, for the line beneath it. */
 export const RANGE_EVIDENCE: readonly Source[] = [
   read(
-    'Vickers and Vertosick 2016, 2303 runners: the usual formula is about right up to the half marathon, and at least 10 minutes too fast for half of recreational marathoners; the better models were still off by about 14 minutes (root mean square)',
+    message(
+      'Vickers and Vertosick 2016, 2303 runners: the usual formula is about right up to the half marathon, and at least 10 minutes too fast for half of recreational marathoners; the better models were still off by about 14 minutes (root mean square)',
+    ),
   ),
   {
     ...PRACTICE,
-    text: 'Width from race-day variation of about 3 %, differences between runners and the age of the result: our own figures, set wide',
+    text: message(
+      'Width from race-day variation of about 3 %, differences between runners and the age of the result: our own figures, set wide',
+    ),
   },
 ];

@@ -1,3 +1,4 @@
+import { type Message, message } from '../../units/message.ts';
 import { M_PER_MILE } from '../../units/units.ts';
 import { read, type Source } from '../source.ts';
 import { danielsGilbertS } from './danielsGilbert.ts';
@@ -25,7 +26,7 @@ export type FormulaName = (typeof FORMULAS)[number];
 
 interface Formula {
   readonly timeS: (fromM: number, fromS: number, toM: number) => number;
-  readonly label: string;
+  readonly label: Message;
   readonly source: Source;
 }
 
@@ -33,15 +34,21 @@ interface Formula {
 export const formulas: Readonly<Record<FormulaName, Formula>> = {
   riegel: {
     timeS: riegelS,
-    label: 'Riegel',
-    source: read('Riegel 1977, 1981: exponent 1.06, from efforts of 3.5 to 230 minutes'),
+    label: message('Riegel'),
+    source: read(message('Riegel 1977, 1981: exponent 1.06, from efforts of 3.5 to 230 minutes')),
   },
-  cameron: { timeS: cameronS, label: 'Cameron', source: read('Cameron 1998, fitted to record times') },
+  cameron: {
+    timeS: cameronS,
+    label: message('Cameron'),
+    source: read(message('Cameron 1998, fitted to record times')),
+  },
   danielsGilbert: {
     timeS: danielsGilbertS,
-    label: 'Daniels and Gilbert',
+    label: message('Daniels and Gilbert'),
     source: read(
-      'Daniels and Gilbert 1979: oxygen cost of a speed, and the share of the maximum that a duration allows',
+      message(
+        'Daniels and Gilbert 1979: oxygen cost of a speed, and the share of the maximum that a duration allows',
+      ),
     ),
   },
 };

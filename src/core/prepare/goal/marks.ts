@@ -2,7 +2,7 @@ import { metresPer, pacePer } from '../../units/units.ts';
 
 /** What a goal means on the way. */
 export interface GoalMark {
-  readonly name: string;
+  readonly name: '5K' | '10K' | 'half-way' | 'finish';
   readonly atM: number;
   readonly timeS: number;
 }
@@ -30,7 +30,7 @@ export const goalMeaning = (
   timeAtS: (distanceM: number) => number = (d) => (goalS * d) / distanceM,
 ): GoalMeaning => {
   const paceSPerKm = (goalS / distanceM) * metresPer('km');
-  const mark = (name: string, atM: number): GoalMark => ({ name, atM, timeS: timeAtS(atM) });
+  const mark = (name: GoalMark['name'], atM: number): GoalMark => ({ name, atM, timeS: timeAtS(atM) });
   const candidates = [
     mark('5K', FIVE_K_M),
     mark('10K', TEN_K_M),

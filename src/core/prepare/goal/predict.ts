@@ -1,3 +1,4 @@
+import { type Message, message } from '../../units/message.ts';
 import { Z_FOUR_FIFTHS, Z_HALF } from '../normal.ts';
 import type { Source } from '../source.ts';
 import { DAY_SD_LOG, FALL_OFF_SD, RANGE_EVIDENCE, resultSdLog } from './error.ts';
@@ -30,7 +31,7 @@ export interface Prediction {
     readonly addedPercent: number;
   }[];
   /** What the reader must know about this very prediction. */
-  readonly notes: readonly string[];
+  readonly notes: readonly Message[];
   /** What the range and the corrections rest on; the formulas' own sources stand in formulas.ts. */
   readonly sources: readonly Source[];
 }
@@ -88,20 +89,30 @@ const OLD_DAYS = 180;
 /** Further than this ratio of distances, every formula is a guess (common practice, no source). */
 const FAR_RATIO = 3;
 
-const notesOf = (views: readonly View[], x: number, k: number): readonly string[] => {
-  const notes: string[] = [];
+const notesOf = (views: readonly View[], x: number, k: number): readonly Message[] => {
+  const notes: Message[] = [];
   const apart = views.some((v) => Math.abs(v.logS - (x - k * v.folds)) > DISAGREE_SD * v.sdLog);
   if (apart)
-    notes.push('Your results point to different times. Leave out any that you did not race all out.');
+    notes.push(
+      message('Your results point to different times. Leave out any that you did not race all out.'),
+    );
   if (views.every((v) => (v.result.daysAgo ?? 0) > OLD_DAYS))
-    notes.push('Your results are more than half a year old. A recent race or time trial would say more.');
+    notes.push(
+      message('Your results are more than half a year old. A recent race or time trial would say more.'),
+    );
   if (views.every((v) => v.folds > Math.log(FAR_RATIO)))
-    notes.push('This race is much longer than those you gave. A result nearer to its length would say more.');
+    notes.push(
+      message('This race is much longer than those you gave. A result nearer to its length would say more.'),
+    );
   if (Math.exp(x) > RIEGEL_FITTED_S.longest)
-    notes.push('Beyond 3 h 50 min the usual formula was never fitted: take the slow side seriously.');
+    notes.push(
+      message('Beyond 3 h 50 min the usual formula was never fitted: take the slow side seriously.'),
+    );
   if (views.some((v) => v.addedPercent > 0))
     notes.push(
-      'Slowed on purpose: beyond what you have raced or trained for, most runners slow more than the formulas say.',
+      message(
+        'Slowed on purpose: beyond what you have raced or trained for, most runners slow more than the formulas say.',
+      ),
     );
   return notes;
 };

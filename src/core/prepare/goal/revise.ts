@@ -1,3 +1,4 @@
+import { type Message, message } from '../../units/message.ts';
 import type { CautionKey } from '../cautions.ts';
 import { PRACTICE, read, type Source } from '../source.ts';
 
@@ -14,7 +15,7 @@ export interface ReviseReason {
   readonly kind: 'heat' | 'cold' | 'hills';
   /** `consider`: worth a thought; `revise`: do not hold the goal. */
   readonly weight: 'consider' | 'revise';
-  readonly text: string;
+  readonly text: Message;
   readonly source: Source;
   readonly cautions: readonly CautionKey[];
 }
@@ -28,9 +29,11 @@ const ROLLING_M_PER_KM = 6;
 const HILLY_M_PER_KM = 12;
 
 const HEAT_SOURCE = read(
-  'Ely et al. 2007: the warmer (heat, sun and humidity together), the slower everybody; who suffers most differs between studies',
+  message(
+    'Ely et al. 2007: the warmer (heat, sun and humidity together), the slower everybody; who suffers most differs between studies',
+  ),
 );
-const HILL_SOURCE = read('Minetti et al. 2002: a climb costs more than the same descent gives back');
+const HILL_SOURCE = read(message('Minetti et al. 2002: a climb costs more than the same descent gives back'));
 
 const heat = (temperatureC: number): ReviseReason | null => {
   if (temperatureC < WARM_C) return null;
@@ -39,11 +42,22 @@ const heat = (temperatureC: number): ReviseReason | null => {
     kind: 'heat',
     weight: hot ? 'revise' : 'consider',
     text: hot
-      ? `At ${Math.round(temperatureC)} degrees, do not hold the goal pace. Run by effort, open slower, and let the time be what it is.`
-      : `At ${Math.round(temperatureC)} degrees and with sun or damp air, expect to be slower. Open no quicker than goal pace.`,
+      ? message(
+          'At {n} degrees, do not hold the goal pace. Run by effort, open slower, and let the time be what it is.',
+          { n: Math.round(temperatureC) },
+        )
+      : message(
+          'At {n} degrees and with sun or damp air, expect to be slower. Open no quicker than goal pace.',
+          { n: Math.round(temperatureC) },
+        ),
     source: {
       ...HEAT_SOURCE,
-      text: `${HEAT_SOURCE.text}. The limits of ${WARM_C} and ${HOT_C} degrees: ${PRACTICE.text}`,
+      text: message('{source}. The limits of {from} and {to} degrees: {practice}', {
+        source: HEAT_SOURCE.text,
+        from: WARM_C,
+        to: HOT_C,
+        practice: PRACTICE.text,
+      }),
     },
     cautions: ['heat', 'thirst', 'general'],
   };
@@ -55,7 +69,9 @@ const cold = (temperatureC: number): ReviseReason | null =>
     : {
         kind: 'cold',
         weight: 'consider',
-        text: 'At or below freezing, ice decides the pace. Warm up longer, and look at the ground before the clock.',
+        text: message(
+          'At or below freezing, ice decides the pace. Warm up longer, and look at the ground before the clock.',
+        ),
         source: PRACTICE,
         cautions: ['general'],
       };
@@ -68,11 +84,21 @@ const hills = (climbM: number, distanceM: number): ReviseReason | null => {
     weight: perKm >= HILLY_M_PER_KM ? 'revise' : 'consider',
     text:
       perKm >= HILLY_M_PER_KM
-        ? `${Math.round(climbM)} m of climbing: slower than the same effort on the flat. Set the goal from a hilly result, or give yourself more minutes.`
-        : `${Math.round(climbM)} m of climbing will cost some time. Plan by even effort, not even pace.`,
+        ? message(
+            '{n} m of climbing: slower than the same effort on the flat. Set the goal from a hilly result, or give yourself more minutes.',
+            { n: Math.round(climbM) },
+          )
+        : message('{n} m of climbing will cost some time. Plan by even effort, not even pace.', {
+            n: Math.round(climbM),
+          }),
     source: {
       ...HILL_SOURCE,
-      text: `${HILL_SOURCE.text}. The limits of ${ROLLING_M_PER_KM} and ${HILLY_M_PER_KM} m a km: ${PRACTICE.text}`,
+      text: message('{source}. The limits of {from} and {to} m a km: {practice}', {
+        source: HILL_SOURCE.text,
+        from: ROLLING_M_PER_KM,
+        to: HILLY_M_PER_KM,
+        practice: PRACTICE.text,
+      }),
     },
     cautions: ['hills'],
   };

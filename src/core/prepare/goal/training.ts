@@ -1,3 +1,4 @@
+import { type Message, message } from '../../units/message.ts';
 import type { CautionKey } from '../cautions.ts';
 import { roughDurationText } from '../format.ts';
 import { memory, PRACTICE, type Source } from '../source.ts';
@@ -11,7 +12,7 @@ export interface TrainingNeed {
   readonly tuneUp: { readonly distanceM: number; readonly needS: number; readonly nowS: number };
   /** Weeks of steady training that such a step usually takes; null where the goal lies in the likely range already. */
   readonly weeks: { readonly fewest: number; readonly most: number } | null;
-  readonly steps: readonly string[];
+  readonly steps: readonly Message[];
   readonly sources: readonly Source[];
   readonly cautions: readonly CautionKey[];
 }
@@ -26,23 +27,30 @@ const TEN_K_M = 10_000;
 const FIVE_K_M = 5000;
 const LONG_RACE_M = 16_000;
 
-const distanceStep = (toM: number, weeklyKm: number | null): string => {
+const distanceStep = (toM: number, weeklyKm: number | null): Message => {
   const usualKm = Math.min(70, Math.max(25, 5 * Math.round((USUAL_WEEKLY_PER_RACE * toM) / 5000)));
   return weeklyKm !== null && weeklyKm >= usualKm
-    ? `Keep your ${Math.round(weeklyKm)} km a week steady: enough for this race.`
-    : `Let the week grow towards ${usualKm} km, by no more than a tenth a week, and ease every fourth week.`;
+    ? message('Keep your {n} km a week steady: enough for this race.', { n: Math.round(weeklyKm) })
+    : message(
+        'Let the week grow towards {n} km, by no more than a tenth a week, and ease every fourth week.',
+        { n: usualKm },
+      );
 };
 
-const stepsFor = (toM: number, weeklyKm: number | null, weeks: TrainingNeed['weeks']): readonly string[] => [
+const stepsFor = (toM: number, weeklyKm: number | null, weeks: TrainingNeed['weeks']): readonly Message[] => [
   distanceStep(toM, weeklyKm),
-  'Once a week run 15 to 30 minutes in all at a pace that you could hold for an hour, in pieces with short rests.',
+  message(
+    'Once a week run 15 to 30 minutes in all at a pace that you could hold for an hour, in pieces with short rests.',
+  ),
   toM > LONG_RACE_M
-    ? 'Once a week run long and easy, and practise gel, water and breakfast on it.'
-    : 'Once a week run short and quick: 6 to 10 times a minute, with full rest.',
-  'All the rest easy: you can talk in sentences.',
+    ? message('Once a week run long and easy, and practise gel, water and breakfast on it.')
+    : message('Once a week run short and quick: 6 to 10 times a minute, with full rest.'),
+  message('All the rest easy: you can talk in sentences.'),
   weeks !== null && weeks.fewest > FAR_WEEKS
-    ? 'This step is more than half a year away. Choose a goal in between, race for it, and ask again.'
-    : 'Then race the shorter distance, and put its time in here.',
+    ? message(
+        'This step is more than half a year away. Choose a goal in between, race for it, and ask again.',
+      )
+    : message('Then race the shorter distance, and put its time in here.'),
 ];
 
 /** What the goal asks for beyond what the results show. `weeklyKm` null = not given. */
@@ -67,16 +75,24 @@ export const trainingFor = (
     weeks,
     steps: weeks === null ? [] : stepsFor(prediction.distanceM, weeklyKm, weeks),
     sources: [
-      memory('Daniels: at most one point of the running index in four to six weeks'),
-      { ...PRACTICE, text: 'Kinds and amounts of training: common practice, no source' },
+      memory(message('Daniels: at most one point of the running index in four to six weeks')),
+      { ...PRACTICE, text: message('Kinds and amounts of training: common practice, no source') },
     ],
     cautions: ['training', 'ill', 'general'],
   };
 };
 
 /** One sentence that says what the goal asks for. */
-export const trainingText = (need: TrainingNeed): string => {
-  const race = `${need.tuneUp.distanceM / 1000} km`;
-  if (need.weeks === null) return 'It asks for nothing more than you have shown.';
-  return `It asks for ${race} in about ${roughDurationText(need.tuneUp.needS)} (now about ${roughDurationText(need.tuneUp.nowS)}): often ${need.weeks.fewest} to ${need.weeks.most} weeks of steady training, and not everybody gets there.`;
-};
+export const trainingText = ({ tuneUp, weeks }: TrainingNeed): Message =>
+  weeks === null
+    ? message('It asks for nothing more than you have shown.')
+    : message(
+        'It asks for {km} km in about {need} (now about {now}): often {fewest} to {most} weeks of steady training, and not everybody gets there.',
+        {
+          km: tuneUp.distanceM / 1000,
+          need: roughDurationText(tuneUp.needS),
+          now: roughDurationText(tuneUp.nowS),
+          fewest: weeks.fewest,
+          most: weeks.most,
+        },
+      );

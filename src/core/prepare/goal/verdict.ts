@@ -1,3 +1,5 @@
+import { presetAt } from '../../plan/presets.ts';
+import { type Message, message } from '../../units/message.ts';
 import { normalBelow } from '../../units/normal.ts';
 import type { CautionKey } from '../cautions.ts';
 import { durationText, raceText, roughDurationText } from '../format.ts';
@@ -19,7 +21,7 @@ export interface Verdict {
   /** Share of runners with such results who would make this goal on a normal day and a flat course, 0 to 1. */
   readonly chance: number;
   /** One or two sentences for the runner. */
-  readonly text: string;
+  readonly text: Message;
   readonly cautions: readonly CautionKey[];
 }
 
@@ -29,25 +31,45 @@ const gradeOf = (z: number): Grade => {
   return z >= -Z_FOUR_FIFTHS ? 'ambitious' : 'beyond';
 };
 
-const sentence = (grade: Grade, goal: string, odds: string, p: Prediction): string => {
-  const likely = `${roughDurationText(p.likely.quickS)} to ${roughDurationText(p.likely.slowS)}`;
-  const wide = `${roughDurationText(p.wide.quickS)} to ${roughDurationText(p.wide.slowS)}`;
+const sentence = (grade: Grade, goal: Message, odds: Message, p: Prediction): Message => {
+  const likely = { quick: roughDurationText(p.likely.quickS), slow: roughDurationText(p.likely.slowS) };
+  const wide = { quick: roughDurationText(p.wide.quickS), slow: roughDurationText(p.wide.slowS) };
+  const middle = roughDurationText(p.middleS);
   switch (grade) {
     case 'roomy':
-      return `${goal} is gentle: your results point to ${likely}. A calm race, or room for a quicker goal.`;
+      return message(
+        '{goal} is gentle: your results point to {quick} to {slow}. A calm race, or room for a quicker goal.',
+        { goal, ...likely },
+      );
     case 'inside':
-      return `${goal} fits your results, which point to ${likely}. The chance on a normal day: ${odds}.`;
+      return message(
+        '{goal} fits your results, which point to {quick} to {slow}. The chance on a normal day: {odds}.',
+        { goal, odds, ...likely },
+      );
     case 'ambitious':
-      return `${goal} is ambitious: your results point to ${likely}. It can happen on a very good day: ${odds}. Keep a second goal nearer to ${roughDurationText(p.middleS)}.`;
+      return message(
+        '{goal} is ambitious: your results point to {quick} to {slow}. It can happen on a very good day: {odds}. Keep a second goal nearer to {middle}.',
+        { goal, odds, middle, ...likely },
+      );
     case 'beyond':
-      return `${goal} is beyond what your results show now, ${wide} (chance: ${odds}). Keep it for a later race, and run this one for about ${roughDurationText(p.middleS)}.`;
+      return message(
+        '{goal} is beyond what your results show now, {quick} to {slow} (chance: {odds}). Keep it for a later race, and run this one for about {middle}.',
+        { goal, odds, middle, ...wide },
+      );
   }
 };
 
-/** `a half marathon`, `10 miles`, `12 km`. */
-const article = (distanceM: number): string => {
-  const race = raceText(distanceM);
-  return /^\d/.test(race) ? race : `a ${race}`;
+/** `1:44:00 for a half marathon`, `… for 10 miles`, `… for 12 km`. */
+const goalText = (goalS: number, distanceM: number): Message => {
+  const time = durationText(goalS);
+  switch (presetAt(distanceM)?.name) {
+    case 'Half marathon':
+      return message('{time} for a half marathon', { time });
+    case 'Marathon':
+      return message('{time} for a marathon', { time });
+    default:
+      return message('{time} for {distance}', { time, distance: raceText(distanceM) });
+  }
 };
 
 /** How a goal time compares with what the results say about the same distance. */
@@ -60,12 +82,7 @@ export const judgeGoal = (goalS: number, prediction: Prediction): Verdict => {
     goalS,
     quickerPercent: 100 * (1 - goalS / prediction.middleS),
     chance,
-    text: sentence(
-      grade,
-      `${durationText(goalS)} for ${article(prediction.distanceM)}`,
-      chanceText(chance),
-      prediction,
-    ),
+    text: sentence(grade, goalText(goalS, prediction.distanceM), chanceText(chance), prediction),
     cautions:
       grade === 'beyond' || grade === 'ambitious' ? ['estimate', 'training', 'general'] : ['estimate'],
   };

@@ -1,3 +1,4 @@
+import { message } from '../../units/message.ts';
 import { PRACTICE, read, type Source } from '../source.ts';
 
 /**
@@ -51,10 +52,14 @@ export const weeklyDistanceLog = (fromM: number, toM: number, weeklyKm: number |
 
 export const WEEKLY_DISTANCE_SOURCES: readonly Source[] = [
   read(
-    'Vickers and Vertosick 2016: predictions that know the weekly distance are better; fewer kilometres, slower marathon',
+    message(
+      'Vickers and Vertosick 2016: predictions that know the weekly distance are better; fewer kilometres, slower marathon',
+    ),
   ),
   {
     ...PRACTICE,
-    text: 'How much a weekly kilometre counts is our own cautious figure (common practice, no source)',
+    text: message(
+      'How much a weekly kilometre counts is our own cautious figure (common practice, no source)',
+    ),
   },
 ];

@@ -1,28 +1,52 @@
 import type { RacePlan } from '../../plan/racePlan.ts';
+import { decimalUpTo, type Message, message } from '../../units/message.ts';
 import type { DistanceUnit } from '../../units/units.ts';
 import { distanceText, paceText } from '../format.ts';
 
-const quickerText = (quickerSPerKm: number): string =>
-  `${Number(Math.abs(quickerSPerKm).toFixed(1))} s per km ${quickerSPerKm < 0 ? 'slower' : 'quicker'} than goal pace`;
-
 /** The plan in sentences, one a leg, by the places and paces of a level course. */
-export const legTexts = (plan: RacePlan, unit: DistanceUnit): readonly string[] => {
+export const legTexts = (plan: RacePlan, unit: DistanceUnit): readonly Message[] => {
   const { opening, push, distanceM } = plan;
   const paceSPerKm = (plan.goalS / distanceM) * 1000;
-  const settledTo = push === null ? 'the finish' : distanceText(push.fromM, unit);
-  const texts: string[] = [];
-  if (opening !== null)
+  const texts: Message[] = [];
+  if (opening !== null) {
+    const values = {
+      place: distanceText(opening.untilM, unit),
+      pace: paceText(paceSPerKm - opening.quickerSPerKm, unit),
+      n: decimalUpTo(Math.abs(opening.quickerSPerKm), 1),
+    };
     texts.push(
-      `Opening: to ${distanceText(opening.untilM, unit)} at ${paceText(paceSPerKm - opening.quickerSPerKm, unit)}, ${quickerText(opening.quickerSPerKm)}. No more than that.`,
+      opening.quickerSPerKm < 0
+        ? message(
+            'Opening: to {place} at {pace}, {n} s per km slower than goal pace. No more than that.',
+            values,
+          )
+        : message(
+            'Opening: to {place} at {pace}, {n} s per km quicker than goal pace. No more than that.',
+            values,
+          ),
     );
-  texts.push(
-    `${opening === null ? 'From the line' : 'Then settle'}: ${paceText(paceSPerKm, unit)} to ${settledTo}.`,
-  );
+  }
+  texts.push(settled(opening !== null, paceText(paceSPerKm, unit), push && distanceText(push.fromM, unit)));
   if (push !== null)
     texts.push(
-      `Push: from ${distanceText(push.fromM, unit)} at ${paceText(paceSPerKm - push.quickerSPerKm, unit)}, if the legs allow it.`,
+      message('Push: from {place} at {pace}, if the legs allow it.', {
+        place: distanceText(push.fromM, unit),
+        pace: paceText(paceSPerKm - push.quickerSPerKm, unit),
+      }),
     );
   if (plan.pacing === 'effort')
-    texts.push('On hills keep the effort, not the pace; the times at the checkpoints know the hills.');
+    texts.push(
+      message('On hills keep the effort, not the pace; the times at the checkpoints know the hills.'),
+    );
   return texts;
+};
+
+const settled = (afterOpening: boolean, pace: Message, place: Message | null): Message => {
+  if (place === null)
+    return afterOpening
+      ? message('Then settle: {pace} to the finish.', { pace })
+      : message('From the line: {pace} to the finish.', { pace });
+  return afterOpening
+    ? message('Then settle: {pace} to {place}.', { pace, place })
+    : message('From the line: {pace} to {place}.', { pace, place });
 };

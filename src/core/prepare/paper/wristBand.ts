@@ -1,6 +1,7 @@
 import type { RacePlan } from '../../plan/racePlan.ts';
 import type { Schedule } from '../../plan/schedule.ts';
 import type { Item, Offer } from '../../plan/supplies.ts';
+import { type Message, message } from '../../units/message.ts';
 import { type DistanceUnit, M_PER_KM, metresPer } from '../../units/units.ts';
 import { distanceText } from '../format.ts';
 
@@ -16,7 +17,7 @@ export interface BandMark {
 export interface BandRow {
   readonly atM: number;
   /** `5`, `6.21 miles`, `half`, `finish`: boards are bare numbers in the band's unit, everything else says its unit. */
-  readonly label: string;
+  readonly label: string | Message;
   readonly kind: 'board' | 'checkpoint' | 'finish';
   /** Checkpoints and the finish. */
   readonly bold: boolean;
@@ -50,11 +51,11 @@ const placesM = (plan: RacePlan, unit: DistanceUnit): readonly number[] => {
   return [...free, ...own, plan.distanceM].sort((a, b) => a - b);
 };
 
-const labelOf = (atM: number, plan: RacePlan, unit: DistanceUnit): string => {
-  if (same(atM, plan.distanceM)) return 'finish';
+const labelOf = (atM: number, plan: RacePlan, unit: DistanceUnit): string | Message => {
+  if (same(atM, plan.distanceM)) return message('finish||place');
   const units = atM / metresPer(unit);
   if (same(Math.round(units) * metresPer(unit), atM)) return String(Math.round(units));
-  if (same(atM, plan.distanceM / 2)) return 'half';
+  if (same(atM, plan.distanceM / 2)) return message('half||place');
   // A 5 km mat in a race by miles is still the 5 km mat.
   return same(Math.round(atM / M_PER_KM) * M_PER_KM, atM)
     ? distanceText(atM, 'km')

@@ -1,3 +1,4 @@
+import { type Message, message, written } from '../../units/message.ts';
 import type { DistanceUnit } from '../../units/units.ts';
 import { distanceText, roughDurationText } from '../format.ts';
 import { chanceText } from '../normal.ts';
@@ -6,24 +7,38 @@ import type { OpeningTally, Tally } from './whatIf.ts';
 /** A change smaller than this, or than twice its error, is no change (the model is no better than that). */
 const NOTICEABLE_S = 3;
 
-/** One sentence on the whole plan. */
-export const tallyText = (t: Tally, unit: DistanceUnit): string => {
+/** A sentence or two on the whole plan. */
+export const tallyText = (t: Tally, unit: DistanceUnit): Message => {
   const odds = chanceText(t.chance);
-  const spread = `Four in five finish between ${roughDurationText(t.finishS.quick)} and ${roughDurationText(t.finishS.slow)}`;
-  if (t.lost === null) return `Every run of this plan made the goal. ${spread}.`;
+  const [quick, slow] = [roughDurationText(t.finishS.quick), roughDurationText(t.finishS.slow)];
+  if (t.lost === null)
+    return message('Every run of this plan made the goal. Four in five finish between {quick} and {slow}.', {
+      quick,
+      slow,
+    });
   const from = distanceText(t.lost.fromM, unit, 0);
   const to = distanceText(t.lost.toM, unit, 0);
-  const where = from === to ? `about ${to}` : `between ${from} and ${to}`;
-  return `Chance of the goal: ${odds}. ${spread}. Where it is missed, it is mostly lost ${where}.`;
+  return written(from) === written(to)
+    ? message(
+        'Chance of the goal: {odds}. Four in five finish between {quick} and {slow}. Where it is missed, it is mostly lost about {place}.',
+        { odds, quick, slow, place: to },
+      )
+    : message(
+        'Chance of the goal: {odds}. Four in five finish between {quick} and {slow}. Where it is missed, it is mostly lost between {from} and {to}.',
+        { odds, quick, slow, from, to },
+      );
 };
 
 /** One sentence on an opening. */
-export const openingText = (t: OpeningTally, unit: DistanceUnit): string => {
-  const name = `${t.quickerSPerKm} s per km quicker for ${distanceText(t.untilM, unit)}`;
+export const openingText = (t: OpeningTally, unit: DistanceUnit): Message => {
   const seconds = Math.round(Math.abs(t.changeS));
+  const values = { quicker: t.quickerSPerKm, distance: distanceText(t.untilM, unit), n: seconds };
   if (seconds < NOTICEABLE_S || Math.abs(t.changeS) < 2 * t.changeSdS)
-    return `${name}: neither wins nor costs anything to speak of.`;
+    return message(
+      '{quicker} s per km quicker for {distance}: neither wins nor costs anything to speak of.',
+      values,
+    );
   return t.changeS < 0
-    ? `${name}: wins about ${seconds} s on average.`
-    : `${name}: costs about ${seconds} s on average.`;
+    ? message('{quicker} s per km quicker for {distance}: wins about {n} s on average.', values)
+    : message('{quicker} s per km quicker for {distance}: costs about {n} s on average.', values);
 };

@@ -1,13 +1,21 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { layersFor } from '../../../../src/core/prepare/day/layers.ts';
-import { planRaceDay, RACE_DAY_KINDS, type RaceDayKind } from '../../../../src/core/prepare/day/raceDay.ts';
+import { layersFor as layersForMessage } from '../../../../src/core/prepare/day/layers.ts';
+import {
+  planRaceDay as planRaceDayMessage,
+  RACE_DAY_KINDS,
+  type RaceDayKind,
+} from '../../../../src/core/prepare/day/raceDay.ts';
 import {
   parseRaceDayWish,
   RACE_DAY_LIMITS,
   type RaceDayWish,
 } from '../../../../src/core/prepare/day/raceDayWish.ts';
 import { timeOfDayText } from '../../../../src/core/prepare/format.ts';
+import { inEnglish } from '../../../support/english.ts';
+
+const planRaceDay = inEnglish(planRaceDayMessage);
+const layersFor = inEnglish(layersForMessage);
 
 const usual: RaceDayWish = {
   startMinute: 9 * 60 + 30,

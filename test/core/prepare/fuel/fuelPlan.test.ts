@@ -2,9 +2,17 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { scheduleOf } from '../../../../src/core/plan/schedule.ts';
 import type { Offer } from '../../../../src/core/plan/supplies.ts';
-import { BEFORE_WATER_M, type FuelWish, planFuel } from '../../../../src/core/prepare/fuel/fuelPlan.ts';
-import { drinksAt } from '../../../../src/core/prepare/fuel/water.ts';
+import {
+  BEFORE_WATER_M,
+  type FuelWish,
+  planFuel as planFuelMessage,
+} from '../../../../src/core/prepare/fuel/fuelPlan.ts';
+import { drinksAt as drinksAtMessage } from '../../../../src/core/prepare/fuel/water.ts';
+import { inEnglish } from '../../../support/english.ts';
 import { bareHalf, fullHalf, HALF_M } from '../plans.ts';
+
+const planFuel = inEnglish(planFuelMessage);
+const drinksAt = inEnglish(drinksAtMessage);
 
 const wish = (change: Partial<FuelWish>): FuelWish => ({
   distanceM: HALF_M,

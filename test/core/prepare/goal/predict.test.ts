@@ -1,8 +1,11 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { runningIndex, timeAtIndexS } from '../../../../src/core/prepare/goal/danielsGilbert.ts';
-import { type Prediction, predict } from '../../../../src/core/prepare/goal/predict.ts';
+import { type Prediction, predict as predictMessage } from '../../../../src/core/prepare/goal/predict.ts';
 import { parseRaceResult, type RaceResult } from '../../../../src/core/prepare/goal/raceResult.ts';
+import { inEnglish } from '../../../support/english.ts';
+
+const predict = inEnglish(predictMessage);
 
 const HALF_M = 21_097.5;
 const MARATHON_M = 42_195;
@@ -77,7 +80,7 @@ describe('a prediction', () => {
     expect(predict([tenK], 10_000, 40).middleS).toBeCloseTo(2700, 6);
   });
 
-  const widthOf = (p: Prediction): number => p.sdLog;
+  const widthOf = (p: Pick<Prediction, 'sdLog'>): number => p.sdLog;
 
   test('is surer from a nearer, newer or second result', () => {
     const alone = widthOf(predict([tenK], HALF_M, 50));

@@ -3,9 +3,18 @@ import { describe, expect, test } from 'vitest';
 import { goalMeaning } from '../../../../src/core/prepare/goal/marks.ts';
 import { predict } from '../../../../src/core/prepare/goal/predict.ts';
 import type { RaceResult } from '../../../../src/core/prepare/goal/raceResult.ts';
-import { reasonsToRevise } from '../../../../src/core/prepare/goal/revise.ts';
-import { trainingFor, trainingText } from '../../../../src/core/prepare/goal/training.ts';
-import { judgeGoal } from '../../../../src/core/prepare/goal/verdict.ts';
+import { reasonsToRevise as reasonsToReviseMessage } from '../../../../src/core/prepare/goal/revise.ts';
+import {
+  trainingFor as trainingForMessage,
+  trainingText as trainingTextMessage,
+} from '../../../../src/core/prepare/goal/training.ts';
+import { judgeGoal as judgeGoalMessage } from '../../../../src/core/prepare/goal/verdict.ts';
+import { english, inEnglish } from '../../../support/english.ts';
+
+const trainingFor = inEnglish(trainingForMessage);
+const trainingText = inEnglish(trainingTextMessage);
+const judgeGoal = inEnglish(judgeGoalMessage);
+const reasonsToRevise = inEnglish(reasonsToReviseMessage);
 
 const HALF_M = 21_097.5;
 const results: [RaceResult] = [{ distanceM: 10_000, timeS: 2700, daysAgo: 20 }];
@@ -64,18 +73,18 @@ describe('the verdict on a goal', () => {
 
 describe('the training that a goal asks for', () => {
   test('is a tune-up race, weeks and steps for a goal beyond', () => {
-    const need = trainingFor(5400, results, prediction, 30);
+    const need = trainingForMessage(5400, results, prediction, 30);
     expect(need.tuneUp.distanceM).toBe(10_000);
     // The tune-up, once run, puts the goal in the middle of the range.
     const then = predict([{ distanceM: 10_000, timeS: need.tuneUp.needS, daysAgo: 20 }], HALF_M, 45);
     expect(Math.abs(then.middleS - 5400)).toBeLessThan(10);
     expect(need.weeks).toEqual({ fewest: 24, most: 36 });
-    expect(need.steps[0]).toContain('towards 45 km');
+    expect(english(need.steps)[0]).toContain('towards 45 km');
     expect(trainingText(need)).toContain('10 km in about 41:00');
   });
 
   test('is nothing for a goal in the likely range', () => {
-    const need = trainingFor(5900, results, prediction, 30);
+    const need = trainingForMessage(5900, results, prediction, 30);
     expect(need).toMatchObject({ weeks: null, steps: [] });
     expect(trainingText(need)).toBe('It asks for nothing more than you have shown.');
   });

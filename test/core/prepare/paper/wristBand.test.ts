@@ -4,9 +4,13 @@ import type { RacePlan } from '../../../../src/core/plan/racePlan.ts';
 import { scheduleOf } from '../../../../src/core/plan/schedule.ts';
 import { planRaceDay } from '../../../../src/core/prepare/day/raceDay.ts';
 import { durationText } from '../../../../src/core/prepare/format.ts';
-import { planRaceSheet } from '../../../../src/core/prepare/paper/raceSheet.ts';
-import { planWristBand } from '../../../../src/core/prepare/paper/wristBand.ts';
+import { planRaceSheet as planRaceSheetMessage } from '../../../../src/core/prepare/paper/raceSheet.ts';
+import { planWristBand as planWristBandMessage } from '../../../../src/core/prepare/paper/wristBand.ts';
+import { inEnglish } from '../../../support/english.ts';
 import { bareHalf, fullHalf, HALF_M } from '../plans.ts';
+
+const planWristBand = inEnglish(planWristBandMessage);
+const planRaceSheet = inEnglish(planRaceSheetMessage);
 
 const schedule = scheduleOf(fullHalf, null);
 const bandText = (plan: RacePlan, unit: 'km' | 'mile'): readonly string[] =>

@@ -4,7 +4,10 @@ import { speedLeftMps, usedBy } from '../../../../src/core/prepare/whatIf/endura
 import { WHAT_IF_EVIDENCE, WHAT_IF_LIMITS } from '../../../../src/core/prepare/whatIf/evidence.ts';
 import type { Spread } from '../../../../src/core/prepare/whatIf/oneRun.ts';
 import { chanceOf } from '../../../../src/core/prepare/whatIf/random.ts';
-import { openingText, tallyText } from '../../../../src/core/prepare/whatIf/text.ts';
+import {
+  openingText as openingTextMessage,
+  tallyText as tallyTextMessage,
+} from '../../../../src/core/prepare/whatIf/text.ts';
 import {
   USUAL_RUNS,
   USUAL_STATION_S,
@@ -14,7 +17,11 @@ import {
 } from '../../../../src/core/prepare/whatIf/whatIf.ts';
 import { demoCourse } from '../../../../src/demo/course.ts';
 import { demoPlan } from '../../../../src/demo/race.ts';
+import { inEnglish } from '../../../support/english.ts';
 import { bareHalf, fullHalf, HALF_M } from '../plans.ts';
+
+const openingText = inEnglish(openingTextMessage);
+const tallyText = inEnglish(tallyTextMessage);
 
 const spread = (middleS: number, sdLog: number): Spread => ({
   middleS,
@@ -188,7 +195,7 @@ describe('a thousand runs of a plan', () => {
 
   test('says what it rests on and what it does not know', () => {
     expect(WHAT_IF_EVIDENCE.some((e) => e.kind === 'practice')).toBe(true);
-    expect(WHAT_IF_LIMITS.join()).toContain('A model, not a forecast');
+    expect(WHAT_IF_LIMITS.map(({ text }) => text).join()).toContain('A model, not a forecast');
   });
 });
 
