@@ -28,10 +28,11 @@ const PLACE_SD_M = 1.5;
 const TURN_RAD_PER_SQRT_S = 0.06;
 const FIRST_HEADING_SD_RAD = 0.6;
 /**
- * Runners leave the shortest line by which courses are measured: a few tenths of a per cent (city marathons' receivers
- * read long: Lluch et al. 2020, seen in summary). The first guess, and how far it may be off.
+ * A metre of the official course is a little more on the road: courses are laid out 0.1 % too long so that none is short
+ * (short course prevention factor, USATF), and runners leave the shortest line (receivers in city marathons read long:
+ * Lluch et al. 2020, seen in summary), by how much nobody knows beforehand. The first guess, and how far it may be off.
  */
-const COURSE_SCALE_MEAN = 0.002;
+export const COURSE_SCALE_MEAN = 0.001;
 const COURSE_SCALE_SD = 0.004;
 /** Without Doppler speed the noise across the path still lengthens it a little. */
 const PLACE_ONLY_SCALE_SD = 0.012;
@@ -106,15 +107,29 @@ export const advance = (g: Gaussian, dtS: number, restlessVar = 0): void => {
 };
 
 /** Moves the belief on by a way that was seen, not reckoned, in place. */
-export const stepBy = (g: Gaussian, dtS: number, wayM: number, wayVarM2: number): void => {
+export const stepBy = (
+  g: Gaussian,
+  dtS: number,
+  wayM: number,
+  wayVarM2: number,
+  couplings: readonly Coupling[] = [],
+): void => {
   const waver = Math.exp(-dtS / runner.WAVER_TAU_S);
   const distanceM = at(g, S) + wayM * (1 - at(g, COURSE_SCALE));
   const q = new Float64Array(N);
   q[BASE] = runner.BASE_WALK_MPS_PER_SQRT_S ** 2 * dtS;
   q[WAVER] = runner.WAVER_SD_MPS ** 2 * (1 - waver * waver);
   q[S] = wayVarM2;
-  predict(g, Float64Array.of(1, 1, 1, 1, waver, 1, 1, 1), [{ row: S, col: COURSE_SCALE, value: -wayM }], q);
+  const all = [{ row: S, col: COURSE_SCALE, value: -wayM }, ...couplings];
+  predict(g, Float64Array.of(1, 1, 1, 1, waver, 1, 1, 1), all, q);
   g.x[S] = distanceM;
+};
+
+/** Moves on by the mean of two Doppler speeds, in place. */
+export const stepBySpeeds = (g: Gaussian, dtS: number, speedMps: number, sdMps: number): void => {
+  const wayM = (speedMps * dtS) / (1 + at(g, SPEED_SCALE));
+  // Each reading counts for one step in all, half before it and half behind.
+  stepBy(g, dtS, wayM, (sdMps * dtS) ** 2, [{ row: S, col: SPEED_SCALE, value: -wayM }]);
 };
 
 /** Squared Mahalanobis distance of a position (the two axes taken apart, which is enough for a gate). */
@@ -149,16 +164,17 @@ export const fitSpeed = (
   const c = (i: number, j: number): number => g.P[i * N + j] as number;
   return {
     innovation: speedMps - speedOf(g) * k,
-    variance:
-      k * k * (c(BASE, BASE) + 2 * c(BASE, WAVER) + c(WAVER, WAVER)) +
-      speedOf(g) ** 2 * c(SPEED_SCALE, SPEED_SCALE),
+    variance: k * k * (c(BASE, BASE) + 2 * c(BASE, WAVER) + c(WAVER, WAVER)),
   };
 };
 
+/**
+ * A speed teaches nothing about its own scale: only boards do. Taken for news of it, a change of pace would shorten or
+ * lengthen all the way behind.
+ */
 export const takeSpeed = (g: Gaussian, speedMps: number, sdMps: number): void => {
   const h = new Float64Array(N);
   h[BASE] = h[WAVER] = 1 + at(g, SPEED_SCALE);
-  h[SPEED_SCALE] = speedOf(g);
   update(g, h, speedMps - speedOf(g) * (1 + at(g, SPEED_SCALE)), sdMps ** 2);
 };
 

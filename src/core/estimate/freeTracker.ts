@@ -1,5 +1,6 @@
 import { type Doppler, firstDoppler, judgeSpeed } from './doppler.ts';
 import * as filter from './freeFilter.ts';
+import { bySpeeds, type Doubted, speedTaken } from './freeSpeeds.ts';
 import type { Gaussian } from './kalman.ts';
 import { copyOf } from './kalman.ts';
 import type { PlaneFix } from './planeFix.ts';
@@ -23,6 +24,8 @@ export type FreeTrack =
       readonly usualStepS: number;
       /** The last fix as it came, before the filter. */
       readonly last: PlaneFix;
+      readonly leaps: boolean;
+      readonly doubted: Doubted | null;
       /** The last seconds once more, as they came in: a corner is only seen when it is past. */
       readonly recent: readonly Recent[];
     };
@@ -102,6 +105,8 @@ export const takeFreeFix = (
         refusedS: 0,
         last: fix,
         recent: [],
+        doubted: null,
+        leaps: false,
         usualStepS: 1,
       },
       used: true,
@@ -115,10 +120,12 @@ export const takeFreeFix = (
     return { track: { ...gapStep(t, fix, dtS), usualStepS }, used: true };
   if ((dtS > SPARSE_S || usualStepS > SPARSE_ON_AVERAGE_S) && fix.speedMps === null)
     return { track: { ...sparseStep(t, fix, dtS), usualStepS }, used: true };
-  const { g, doppler } = oneFix(t.g, t.timeMs, t.doppler, fix, false);
+  const { g, doppler } = bySpeeds(t, fix) ?? oneFix(t.g, t.timeMs, t.doppler, fix, false);
   if (fix.speedMps !== null) {
     // Places would only shorten the way by what they cut at corners and by their noise: speed is the better odometer.
     filter.moveTo(g, fix.eastM, fix.northM);
+    const refused = doppler.refused > 0 && t.last.speedMps !== null;
+    const doubted = refused ? { g: t.g, timeMs: t.timeMs, lastMps: t.last.speedMps } : null;
     return {
       track: {
         stage: 'running',
@@ -129,12 +136,22 @@ export const takeFreeFix = (
         last: fix,
         usualStepS,
         recent: [],
+        doubted,
+        leaps: t.leaps,
       },
       used: true,
     };
   }
   const reachM = REACH_FACTOR * filter.speedOf(t.g) * (dtS + t.refusedS) + REACH_SPARE_M;
-  const running = { stage: 'running' as const, timeMs: fix.timeMs, doppler, last: fix, usualStepS };
+  const running = {
+    stage: 'running' as const,
+    timeMs: fix.timeMs,
+    doppler,
+    last: fix,
+    usualStepS,
+    doubted: null,
+    leaps: t.leaps,
+  };
   if (filter.awayM(t.g, fix.eastM, fix.northM) > reachM) {
     const refusedS = t.refusedS + dtS;
     const waited = refusedS >= PATIENCE_S;
@@ -179,7 +196,7 @@ const sparseStep = (t: RunningTrack, fix: PlaneFix, dtS: number): RunningTrack =
   if (straightM > HEADING_AFTER_M / 2)
     filter.headTo(g, Math.atan2(fix.eastM - t.last.eastM, fix.northM - t.last.northM), CORNER_RAD / 2);
   const doppler = { ...t.doppler, refused: judged.doppler.refused };
-  return { ...t, g, timeMs: fix.timeMs, doppler, refusedS: 0, last: fix, recent: [] };
+  return { ...t, g, timeMs: fix.timeMs, doppler, refusedS: 0, last: fix, recent: [], doubted: null };
 };
 
 /** After a tunnel: the way by the pace before it, or the straight way where that is longer; the place and heading anew. */
@@ -191,7 +208,7 @@ const gapStep = (t: RunningTrack, fix: PlaneFix, dtS: number): RunningTrack => {
   filter.stepBy(g, dtS, wayM, (GAP_SD_SHARE * byPaceM) ** 2);
   filter.moveTo(g, fix.eastM, fix.northM);
   filter.headTo(g, Math.atan2(fix.eastM - t.last.eastM, fix.northM - t.last.northM), 2 * CORNER_RAD);
-  return { ...t, g, timeMs: fix.timeMs, refusedS: 0, last: fix, recent: [] };
+  return { ...t, g, timeMs: fix.timeMs, refusedS: 0, last: fix, recent: [], doubted: null };
 };
 
 /** Moves on to a fix and takes its speed in; the position is left to the caller. */
@@ -205,12 +222,7 @@ const oneFix = (
   const g = copyOf(from);
   filter.advance(g, Math.max(0, (fix.timeMs - timeMs) / 1000));
   if (turning) filter.loosenHeading(g, CORNER_RAD);
-  if (fix.speedMps === null) return { g, doppler: before };
-  const { innovation, variance } = filter.fitSpeed(g, fix.speedMps);
-  const judged = judgeSpeed(before, innovation, variance);
-  if (judged.verdict === 'changed') filter.loosenSpeed(g, Math.abs(innovation));
-  if (judged.verdict !== 'refuse') filter.takeSpeed(g, fix.speedMps, Math.sqrt(before.variance));
-  return { g, doppler: judged.doppler };
+  return fix.speedMps === null ? { g, doppler: before } : speedTaken(g, before, fix.speedMps);
 };
 
 export interface FreeBelief {

@@ -27,7 +27,7 @@ export const expectNewPace = (state: EstimatorState): EstimatorState => {
     if (track.stage === 'waiting') return state;
     return {
       ...state,
-      belief: { kind: 'free', track: { ...track, g: loosened(track.g, free.BASE), recent: [] } },
+      belief: { kind: 'free', track: { ...track, g: loosened(track.g, free.BASE), recent: [], leaps: true } },
     };
   }
   if (belief.kind === 'pen') return state;
