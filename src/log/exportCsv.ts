@@ -1,4 +1,5 @@
 import type { Digest } from '../core/review/digest.ts';
+import { written } from '../core/units/message.ts';
 import { csvOf } from './exportTable.ts';
 
 const HEAD = [
@@ -46,7 +47,7 @@ export const runCsv = (digest: Digest): string => {
       null,
       null,
       c.text === '' ? c.kind : c.text,
-      c.why,
+      written(c.why),
     ],
   }));
   const rows = [...samples, ...calls].sort((a, b) => a.atS - b.atS).map(({ row }) => row);

@@ -1,5 +1,6 @@
 import type { SaidCall } from '../core/review/digest.ts';
 import type { RunInput } from '../core/run/settings.ts';
+import { written } from '../core/units/message.ts';
 
 /**
  * A run as GeoJSON (RFC 7946): the way as a line, every call as a point where it sounded. Positions are longitude,
@@ -44,7 +45,7 @@ export const runGeoJson = (
       {
         type: 'Feature',
         geometry: { type: 'Point', coordinates: positionOf(at.longitudeDeg, at.latitudeDeg, at.altitudeM) },
-        properties: { kind, text, startS, why },
+        properties: { kind, text, startS, why: written(why) },
       },
     ];
   });

@@ -1,5 +1,7 @@
 import { effect } from '@preact/signals';
-import { type DistanceUnit, metresPer } from '../core/units/units.ts';
+import { decimal } from '../core/units/message.ts';
+import { metresPer } from '../core/units/units.ts';
+import { t } from '../languages/text.ts';
 import type { Buttons } from '../voice/device/buttons.ts';
 import type { LiveRun } from './liveRun.ts';
 import { nextThing } from './nextThing.ts';
@@ -9,22 +11,29 @@ import type { RunView } from './runCell.ts';
 const SHOW_EVERY_S = 5;
 const EVEN_S = 0.5;
 
-const away = (inM: number, unit: DistanceUnit): string =>
-  `${(inM / metresPer(unit)).toFixed(1)} ${unit === 'km' ? 'km' : 'mi'}`;
-
 /** What the lock screen says: the drift as the title, then what comes next. */
 export const lockScreenText = (run: LiveRun, view: RunView): { title: string; line: string } => {
   const { plan } = run.cell.config;
   const { drift } = view;
-  const whole = drift === null ? 0 : Math.round(Math.abs(drift.aheadS));
+  const figure = drift === null ? 0 : Math.round(Math.abs(drift.aheadS));
   const title =
     drift === null
-      ? 'No reading'
+      ? t('No reading')
       : Math.abs(drift.aheadS) < EVEN_S
-        ? 'On plan'
-        : `${whole} s ${drift.aheadS > 0 ? 'ahead' : 'behind'}`;
+        ? t('On plan')
+        : drift.aheadS > 0
+          ? t('{figure} s ahead', { figure })
+          : t('{figure} s behind', { figure });
   const next = nextThing(plan, view.progress.distanceM);
-  return { title, line: next === null ? '' : `${next.name} in ${away(next.inM, plan.unit)}` };
+  if (next === null) return { title, line: '' };
+  return {
+    title,
+    line: t('{thing} in {distance} {unit}', {
+      thing: next.name,
+      distance: decimal(next.inM / metresPer(plan.unit), 1),
+      unit: plan.unit === 'km' ? 'km' : 'mi',
+    }),
+  };
 };
 
 /** Puts the buttons to work for a run and keeps the lock screen up to date; returns what ends it. */

@@ -2,6 +2,7 @@ import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Fix } from '../../src/core/estimate/input.ts';
 import type { RunInput } from '../../src/core/run/settings.ts';
+import { message } from '../../src/core/units/message.ts';
 import { backupText, type KeptRun, parseBackup, runFile } from '../../src/log/exportBackup.ts';
 import { runGeoJson } from '../../src/log/exportGeoJson.ts';
 import { runGpx } from '../../src/log/exportGpx.ts';
@@ -159,7 +160,7 @@ describe('a map of the run', () => {
       distanceM: 1,
       aheadS: 0,
       aheadSdS: 1,
-      why: 'y',
+      why: message('y'),
     };
     const text = runGeoJson(
       'r',

@@ -1,3 +1,4 @@
+import type { Message } from '../units/message.ts';
 import type { Saying } from './saying.ts';
 import type { Form, Utterance } from './voicePort.ts';
 
@@ -20,6 +21,6 @@ export interface Call {
   readonly aheadS: number | null;
   readonly aheadSdS: number | null;
   readonly distanceM: number | null;
-  /** Why it was said, for the review: short machine-made English. */
-  readonly why: string;
+  /** Why it was said, for the review. */
+  readonly why: Message;
 }

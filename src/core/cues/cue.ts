@@ -1,3 +1,4 @@
+import type { Message } from '../units/message.ts';
 import type { Saying } from './saying.ts';
 import type { Topic } from './talk.ts';
 
@@ -41,7 +42,7 @@ export interface Cue {
   readonly aheadS: number | null;
   readonly aheadSdS: number | null;
   readonly distanceM: number | null;
-  readonly why: string;
+  readonly why: Message;
 }
 
 /** What a rule found at a moment: its own state from here on, and perhaps a cue. `null` instead: nothing changed. */

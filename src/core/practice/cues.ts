@@ -4,6 +4,8 @@ import { aheadFor, paceFor, timeFor } from '../cues/rounding.ts';
 import type { Saying } from '../cues/saying.ts';
 import type { Topic } from '../cues/talk.ts';
 import type { Extent, Leg, Taking } from '../plan/practicePlan.ts';
+import { SUPPLY_NAMES } from '../plan/supplies.ts';
+import { type Message, message } from '../units/message.ts';
 import { type DistanceUnit, M_PER_KM, metresPer } from '../units/units.ts';
 import type { LegResult } from './legNow.ts';
 
@@ -37,7 +39,7 @@ interface Draft {
   readonly manner: Manner;
   readonly dueMs: number;
   readonly lastsMs: number;
-  readonly why: string;
+  readonly why: Message;
   readonly onlyShort?: boolean;
   readonly ahead?: { readonly aheadS: number; readonly sdS: number } | null;
   readonly distanceM?: number | null;
@@ -91,7 +93,7 @@ export const legCue = (leg: Leg, unit: DistanceUnit, changeMs: number, counted: 
     dueMs: counted ? changeMs - COUNTDOWN_MS : changeMs,
     lastsMs: COUNTDOWN_MS + 8000,
     onlyShort: leg.extent.by === 'time' && leg.extent.timeS < SHORT_LEG_S,
-    why: counted ? 'end of the leg before' : 'begin of a leg',
+    why: counted ? message('end of the leg before') : message('begin of a leg'),
   });
 
 /** The session ends. */
@@ -118,7 +120,7 @@ export const doneCue = (
     dueMs: counted ? changeMs - COUNTDOWN_MS : changeMs,
     lastsMs: 60_000,
     distanceM,
-    why: 'end of the session',
+    why: message('end of the session'),
   });
 
 /** A pace is worth a word when its standard deviation is below this, seconds per kilometre. */
@@ -148,7 +150,7 @@ export const repCue = (result: LegResult, unit: DistanceUnit): Cue | null => {
     lastsMs: 60_000,
     ahead: aheadS === null ? null : { aheadS, sdS: aheadSdS },
     distanceM,
-    why: `${timeS.toFixed(0)} s, ${distanceM.toFixed(0)} m`,
+    why: message('{s} s, {distance} m', { s: Math.round(timeS), distance: Math.round(distanceM) }),
   });
 };
 
@@ -164,5 +166,5 @@ export const takeCue = ({ item }: Taking, nowMs: number): Cue =>
     manner: 'routine',
     dueMs: nowMs,
     lastsMs: 60_000,
-    why: `${item} in the plan of the session`,
+    why: message('{item} in the plan of the session', { item: SUPPLY_NAMES[item] }),
   });

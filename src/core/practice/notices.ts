@@ -1,5 +1,6 @@
 import type { Cue } from '../cues/cue.ts';
 import { LOST_AFTER_S } from '../cues/rules/signal.ts';
+import { message } from '../units/message.ts';
 import { cueOf, IMPORTANCE } from './cues.ts';
 import { type Draft, offerTo } from './draft.ts';
 import type { Going } from './going.ts';
@@ -21,7 +22,7 @@ export const heartCue = (bpm: number, mostBpm: number, nowMs: number): Cue =>
     manner: 'routine',
     dueMs: nowMs,
     lastsMs: SHELF_LIFE_MS,
-    why: `heart rate ${Math.round(bpm)} above ${Math.round(mostBpm)}`,
+    why: message('heart rate {bpm} above {most}', { bpm: Math.round(bpm), most: Math.round(mostBpm) }),
   });
 
 /** On the road: fixes have stopped, or are back. Whoever runs by time alone needs none. */
@@ -39,7 +40,7 @@ export const lookAtSignal = (draft: Draft, going: Going | null, nowMs: number): 
     dueMs: nowMs,
     lastsMs: SHELF_LIFE_MS,
     onlyShort: !Number.isFinite(going.sinceS),
-    why: isLost ? `no usable fix for ${Math.round(silentS)} s` : 'fixes again',
+    why: isLost ? message('no usable fix for {s} s', { s: Math.round(silentS) }) : message('fixes again'),
   });
   offerTo(draft, cue, nowMs);
 };
@@ -63,7 +64,7 @@ export const lookAtPen = (draft: Draft, nowMs: number): void => {
     manner: 'routine',
     dueMs: nowMs,
     lastsMs: 30_000,
-    why: `pen closes in ${atMin} min`,
+    why: message('pen closes in {min} min', { min: atMin }),
   });
   offerTo(draft, cue, nowMs);
 };

@@ -1,6 +1,7 @@
 import type { Cue } from '../cues/cue.ts';
 import { aheadFor, byFor } from '../cues/rounding.ts';
 import { type Departure, type Evidence, meanSd } from '../drift/departure.ts';
+import { paceReason } from '../drift/reason.ts';
 import { type DistanceUnit, M_PER_KM, metresPer } from '../units/units.ts';
 import { cueOf, IMPORTANCE } from './cues.ts';
 import type { Going } from './going.ts';
@@ -84,6 +85,6 @@ export const paceCue = ({ departure, side, evidence, unit, ahead, nowMs }: PaceD
     dueMs: nowMs,
     lastsMs: SHELF_LIFE_MS,
     ahead,
-    why: `${(100 * sum.mean).toFixed(1)} % too ${side} for ${Math.round(sum.forS)} s`,
+    why: paceReason(side, sum),
   });
 };

@@ -1,6 +1,7 @@
 import type { Cue } from '../cues/cue.ts';
 import { aheadFor } from '../cues/rounding.ts';
 import { LOOK_AHEAD_MS } from '../cues/scheduler.ts';
+import { message } from '../units/message.ts';
 import type { DistanceUnit } from '../units/units.ts';
 import { cueOf, IMPORTANCE } from './cues.ts';
 import type { Going } from './going.ts';
@@ -37,7 +38,7 @@ export const halfCue = (dueMs: number, ahead: Ahead): Cue =>
     dueMs,
     lastsMs: SHELF_LIFE_MS,
     ahead,
-    why: 'half of the leg',
+    why: message('half of the leg'),
   });
 
 /** How much of the leg is left when it is told, seconds; null where it is not. */
@@ -74,7 +75,7 @@ export const lastCue = (last: { readonly dueMs: number; readonly leftS: number }
     dueMs: last.dueMs,
     lastsMs: SHELF_LIFE_MS,
     ahead,
-    why: `${last.leftS} s left`,
+    why: message('{s} s left', { s: last.leftS }),
   });
 
 /** What the runner hears who asks: what is left, and how the leg stands. */
@@ -105,6 +106,6 @@ export const answerCue = (
     lastsMs: 15_000,
     ahead,
     distanceM: going?.distanceM ?? null,
-    why: 'asked',
+    why: message('asked'),
   });
 };

@@ -4,6 +4,7 @@ import { type ReceiverSeen, receiverSeen } from '../estimate/receiverSeen.ts';
 import { beginRun, driftOf, phaseOf, progressOf, type Run, type RunConfig } from '../run/run.ts';
 import type { RunInput } from '../run/settings.ts';
 import { flush, step } from '../run/step.ts';
+import type { Message } from '../units/message.ts';
 
 /** Where the run stood at one instant. */
 export interface Sample {
@@ -33,7 +34,7 @@ export interface SaidCall {
   readonly distanceM: number | null;
   readonly aheadS: number | null;
   readonly aheadSdS: number | null;
-  readonly why: string;
+  readonly why: Message;
 }
 
 /** A run put together for review: plain data, so that it can be kept and opened at once. */

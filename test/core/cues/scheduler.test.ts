@@ -12,6 +12,7 @@ import {
   speak,
 } from '../../../src/core/cues/scheduler.ts';
 import type { Voice } from '../../../src/core/cues/voicePort.ts';
+import { message } from '../../../src/core/units/message.ts';
 import { plainVoice } from './voices.ts';
 
 const GRID_MS = 500;
@@ -29,7 +30,7 @@ const cueOf = (change: Partial<Cue>): Cue => ({
   aheadS: null,
   aheadSdS: null,
   distanceM: null,
-  why: '',
+  why: message('rule'),
   ...change,
 });
 
@@ -108,12 +109,12 @@ const arrivalsOf = fc
           expiresMs: ms + 120_000,
         }),
       })),
-    ].map(({ atMs, cue }, i) => ({ atMs, cue: { ...cue, why: String(i) } }));
+    ].map(({ atMs, cue }, i) => ({ atMs, cue: { ...cue, why: { text: String(i), values: {} } } }));
   });
 
 const cueFor = (arrivals: readonly Arrival[], call: Call): Cue => {
-  const found = arrivals[Number(call.why)];
-  if (!found) throw new Error(`a call from nowhere: ${call.why}`);
+  const found = arrivals[Number(call.why.text)];
+  if (!found) throw new Error(`a call from nowhere: ${call.why.text}`);
   return found.cue;
 };
 
@@ -158,7 +159,7 @@ describe('laws of the ear', () => {
 
   test('no cue is said twice', () => {
     law((_, calls) => {
-      expect(new Set(calls.map((c) => c.why)).size).toBe(calls.length);
+      expect(new Set(calls.map((c) => c.why.text)).size).toBe(calls.length);
     });
   });
 
@@ -166,7 +167,7 @@ describe('laws of the ear', () => {
     law((arrivals, calls) => {
       for (const [i, { cue, atMs }] of arrivals.entries()) {
         if (cue.manner !== 'mark') continue;
-        const call = calls.find((c) => c.why === String(i));
+        const call = calls.find((c) => c.why.text === String(i));
         expect(call).toBeDefined();
         // The first half second of the walk leaves no time to foresee anything.
         if (atMs > 0) expect(call?.startMs).toBe(cue.dueMs);
@@ -181,11 +182,11 @@ describe('the ear', () => {
 
   test('says the important first and lets the other wait', () => {
     const { call, speech } = decide(
-      [cueOf({ why: 'board' }), cueOf({ why: 'fuel', importance: IMPORTANCE.fuel })],
+      [cueOf({ why: message('board') }), cueOf({ why: message('fuel'), importance: IMPORTANCE.fuel })],
       0,
     );
-    expect(call?.why).toBe('fuel');
-    expect(speech.waiting.map((c) => c.why)).toEqual(['board']);
+    expect(call?.why.text).toBe('fuel');
+    expect(speech.waiting.map((c) => c.why.text)).toEqual(['board']);
   });
 
   test('shortens a routine call that would run into a checkpoint', () => {
@@ -226,14 +227,19 @@ describe('the ear', () => {
   });
 
   test('of two marks the earlier comes first, whatever the importance', () => {
-    const finish = cueOf({ why: 'finish', manner: 'mark', importance: IMPORTANCE.finish, dueMs: 900 });
+    const finish = cueOf({
+      why: message('finish'),
+      manner: 'mark',
+      importance: IMPORTANCE.finish,
+      dueMs: 900,
+    });
     const checkpoint = cueOf({
-      why: 'checkpoint',
+      why: message('checkpoint'),
       manner: 'mark',
       importance: IMPORTANCE.checkpoint,
       dueMs: 600,
     });
-    expect(decide([finish, checkpoint], 0).call?.why).toBe('checkpoint');
+    expect(decide([finish, checkpoint], 0).call?.why.text).toBe('checkpoint');
   });
 
   test('what is said while there is speech to spare stops when there is none, and is short before that', () => {
@@ -248,8 +254,8 @@ describe('the ear', () => {
 
   test('a newer answer replaces one that still waits', () => {
     const waiting = [1, 2]
-      .map((n) => cueOf({ topic: 'answer', manner: 'answer', why: String(n) }))
+      .map((n) => cueOf({ topic: 'answer', manner: 'answer', why: { text: String(n), values: {} } }))
       .reduce(offer, silence).waiting;
-    expect(waiting.map((c) => c.why)).toEqual(['2']);
+    expect(waiting.map((c) => c.why.text)).toEqual(['2']);
   });
 });

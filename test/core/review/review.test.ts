@@ -50,7 +50,7 @@ describe('a race that went to plan', () => {
 
   test('each call is there with its reason', () => {
     expect(digest.calls.length).toBeGreaterThan(5);
-    for (const call of digest.calls) expect(call.why).not.toBe('');
+    for (const call of digest.calls) expect(written(call.why)).not.toBe('');
   });
 
   test('is said in five lines', () => {

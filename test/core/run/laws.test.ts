@@ -138,7 +138,9 @@ describe('laws of the run', () => {
   test('a runner who comes to the finish hears each checkpoint once, in order, and the finish last', () => {
     law(25, (tape) => {
       const { run, calls } = playOut(tape);
-      const checkpoints = calls.filter((c) => c.saying.kind === 'checkpoint' && c.why.startsWith('crossing'));
+      const checkpoints = calls.filter(
+        (c) => c.saying.kind === 'checkpoint' && c.why.text.startsWith('crossing'),
+      );
       const places = checkpoints.map((c) => c.atM);
       expect(places).toEqual(short.checkpointsM.slice(0, places.length));
       if (run.finishMs === null) return;

@@ -261,7 +261,7 @@ describe('a tunnel', () => {
     const tape = tapeOf(tunnel);
     const { calls } = playOut(tape);
     const [first] = only(calls, 'checkpoint');
-    expect(first?.why).toBe('crossing by dead reckoning');
+    expect(first?.why.text).toBe('crossing by dead reckoning');
     expect(first?.saying).toMatchObject({ ahead: { sure: false } });
     expect(Math.abs(startS(first as Call) - tape.crossingS(1500))).toBeLessThan(2);
     const signals = only(calls, 'signal').map((c) => ('what' in c.saying ? c.saying.what : ''));

@@ -1,4 +1,5 @@
 import type { Progress } from '../../estimate/progress.ts';
+import { message } from '../../units/message.ts';
 import { type Cue, IMPORTANCE } from '../cue.ts';
 import { isReckoned, type Moment } from '../moment.ts';
 import type { Race } from '../race.ts';
@@ -27,7 +28,7 @@ export const answerBeforeStart = (race: Race, nowMs: number, progress: Progress)
   aheadS: null,
   aheadSdS: null,
   distanceM: progress.distanceM,
-  why: 'asked',
+  why: message('asked'),
 });
 
 export const answerCue = (moment: Moment): Cue => {

@@ -1,3 +1,4 @@
+import { message } from '../../units/message.ts';
 import { M_PER_KM, M_PER_MILE } from '../../units/units.ts';
 import { isRipe } from '../board.ts';
 import { type Crossing, crossingAt, crossingMs, isAnybodysGuess } from '../crossing.ts';
@@ -69,7 +70,7 @@ const cueAt = (moment: Moment, atM: number, crossing: Crossing): Cue => ({
   aheadS: crossing.aheadS,
   aheadSdS: crossing.sdS,
   distanceM: Math.max(atM, moment.progress.distanceM),
-  why: crossing.reckoned ? 'crossing by dead reckoning' : 'crossing',
+  why: crossing.reckoned ? message('crossing by dead reckoning') : message('crossing'),
 });
 
 export const lookForCheckpoint = (watch: CheckpointWatch, moment: Moment): Found<CheckpointWatch> | null => {

@@ -1,3 +1,4 @@
+import { type Message, message } from '../../units/message.ts';
 import { crossingSdS } from '../crossing.ts';
 import { type Cue, type Found, IMPORTANCE } from '../cue.ts';
 import type { Moment } from '../moment.ts';
@@ -32,7 +33,7 @@ export const isByClock = (moment: Moment): boolean => {
   return silentS >= SILENT_S && crossingSdS(moment) > VAGUE_SD_S;
 };
 
-const cueOf = (moment: Moment, saying: Cue['saying'], shelfLifeMs: number, why: string): Cue => ({
+const cueOf = (moment: Moment, saying: Cue['saying'], shelfLifeMs: number, why: Message): Cue => ({
   topic: saying.kind === 'due' ? 'due' : 'byClock',
   saying,
   importance: IMPORTANCE.signal,
@@ -61,13 +62,18 @@ export const lookForDue = (watch: DueWatch, moment: Moment): Found<DueWatch> | n
   if (watch.toldMs === null)
     return {
       watch: { ...watch, passed, toldMs: moment.nowMs },
-      cue: cueOf(moment, { kind: 'byClock' }, 3 * SHELF_LIFE_MS, 'no position, and no pace to go by'),
+      cue: cueOf(
+        moment,
+        { kind: 'byClock' },
+        3 * SHELF_LIFE_MS,
+        message('no position, and no pace to go by'),
+      ),
     };
   if (passed === watch.passed) return null;
   const place = placeOf(moment.race, places[passed - 1] ?? 0);
   return {
     watch: { ...watch, passed },
-    cue: cueOf(moment, { kind: 'due', place }, SHELF_LIFE_MS, 'its time by the plan'),
+    cue: cueOf(moment, { kind: 'due', place }, SHELF_LIFE_MS, message('its time by the plan')),
   };
 };
 
@@ -90,7 +96,7 @@ export const lookForPressByClock = (watch: DueWatch, moment: Moment): Found<DueW
   return {
     watch: { ...watch, pressedM: atM },
     cue: {
-      ...cueOf(moment, { kind: 'byClock' }, SHELF_LIFE_MS, 'pressed at a board, by the clock alone'),
+      ...cueOf(moment, { kind: 'byClock' }, SHELF_LIFE_MS, message('pressed at a board, by the clock alone')),
       topic: 'answer',
       manner: 'answer',
       saying: {

@@ -1,3 +1,4 @@
+import { message } from '../../units/message.ts';
 import { crossingMs, crossingOf, isAnybodysGuess } from '../crossing.ts';
 import { type Cue, IMPORTANCE } from '../cue.ts';
 import type { Moment } from '../moment.ts';
@@ -39,7 +40,7 @@ export const finishCue = (moment: Moment, atMs: number): Cue => {
     aheadS,
     aheadSdS: sdS,
     distanceM: Math.max(progress.distanceM, distanceM),
-    why: 'the line',
+    why: message('the line'),
   };
 };
 

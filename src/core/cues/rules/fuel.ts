@@ -1,4 +1,5 @@
-import type { Item } from '../../plan/supplies.ts';
+import { type Item, SUPPLY_NAMES } from '../../plan/supplies.ts';
+import { message } from '../../units/message.ts';
 import { type Cue, type Found, IMPORTANCE } from '../cue.ts';
 import type { Moment } from '../moment.ts';
 import type { Race } from '../race.ts';
@@ -19,7 +20,7 @@ const WATER_BEHIND_M = 300;
 
 export const beginFuel: FuelWatch = { next: 0 };
 
-const hasWater = ({ stations }: Race, atM: number): boolean =>
+export const hasWater = ({ stations }: Race, atM: number): boolean =>
   stations.some(
     (s) => s.atM >= atM - WATER_BEFORE_M && s.atM <= atM + WATER_BEHIND_M && s.offers.includes('water'),
   );
@@ -37,7 +38,7 @@ const cueAt = (moment: Moment, atM: number, item: Item, inM: number): Cue => ({
   aheadS: null,
   aheadSdS: null,
   distanceM: moment.progress.distanceM,
-  why: `${item} in ${Math.round(inM)} m`,
+  why: message('{item} in {distance} m', { item: SUPPLY_NAMES[item], distance: Math.round(inM) }),
 });
 
 export const lookForFuel = (watch: FuelWatch, moment: Moment): Found<FuelWatch> | null => {

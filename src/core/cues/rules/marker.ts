@@ -1,3 +1,4 @@
+import { message } from '../../units/message.ts';
 import { isRipe } from '../board.ts';
 import { crossingAt } from '../crossing.ts';
 import { type Found, IMPORTANCE } from '../cue.ts';
@@ -51,7 +52,7 @@ export const lookForMarker = (watch: MarkerWatch, moment: Moment): Found<MarkerW
       aheadS: crossing.aheadS,
       aheadSdS: crossing.sdS,
       distanceM: Math.max(board.atM, moment.progress.distanceM),
-      why: 'board passed',
+      why: message('board passed'),
     },
   };
 };

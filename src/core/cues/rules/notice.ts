@@ -1,3 +1,4 @@
+import { type Message, message } from '../../units/message.ts';
 import { type Cue, IMPORTANCE } from '../cue.ts';
 import { isReckoned, type Moment } from '../moment.ts';
 import type { NoticeName } from '../notice.ts';
@@ -11,6 +12,18 @@ import { aheadFor } from '../rounding.ts';
 const SHELF_LIFE_MS = 30_000;
 /** After these the runner has missed something. */
 const WITH_DRIFT: readonly NoticeName[] = ['resumed', 'soundBack'];
+
+const REASONS: Readonly<Record<NoticeName, Message>> = {
+  resumed: message('the page was closed and has taken the run up again'),
+  soundBack: message('the sound was gone and has come back'),
+  notStored: message('the device does not take the log'),
+  storedAgain: message('the device takes the log again'),
+  clockSet: message('the clock of the phone was set'),
+  elsewhere: message('another window leads this run'),
+  refused: message('position was refused'),
+  quiet: message('quiet was asked for'),
+  talking: message('the quiet is over'),
+};
 
 /** @param moment  null before the start and after the end */
 export const noticeCue = (what: NoticeName, moment: Moment | null, nowMs: number): Cue => ({
@@ -33,5 +46,5 @@ export const noticeCue = (what: NoticeName, moment: Moment | null, nowMs: number
   aheadS: moment?.aheadS ?? null,
   aheadSdS: moment?.aheadSdS ?? null,
   distanceM: moment?.progress.distanceM ?? null,
-  why: `device: ${what}`,
+  why: REASONS[what],
 });

@@ -1,3 +1,4 @@
+import { message } from '../../units/message.ts';
 import { M_PER_KM } from '../../units/units.ts';
 import { crossingMs } from '../crossing.ts';
 import { type Found, IMPORTANCE } from '../cue.ts';
@@ -45,7 +46,7 @@ export const lookForOpening = (watch: OpeningWatch, moment: Moment): Found<Openi
       aheadS: null,
       aheadSdS: null,
       distanceM: progress.distanceM,
-      why: `opening of ${opening.untilM} m`,
+      why: message('opening of {distance} m', { distance: opening.untilM }),
     },
   };
 };

@@ -1,4 +1,6 @@
 import { type Departure, type Evidence, meanSd, type Sum } from '../../drift/departure.ts';
+import { paceReason } from '../../drift/reason.ts';
+import type { Message } from '../../units/message.ts';
 import { M_PER_KM, metresPer } from '../../units/units.ts';
 import { crossingMs } from '../crossing.ts';
 import { type Cue, IMPORTANCE } from '../cue.ts';
@@ -122,7 +124,7 @@ const sayingOf = (moment: Moment, side: 'quick' | 'slow', byS: number): Saying =
   };
 };
 
-const cueOf = (moment: Moment, saying: Saying, why: string): Cue => ({
+const cueOf = (moment: Moment, saying: Saying, why: Message): Cue => ({
   topic: saying.kind === 'opening' ? 'tooQuick' : saying.kind === 'ease' ? 'ease' : 'quicken',
   saying,
   importance: IMPORTANCE.pace,
@@ -143,8 +145,7 @@ export const paceCue = (moment: Moment, side: 'quick' | 'slow', evidence: Eviden
   const sum: Sum = departure[side];
   const perUnit = (evidence.paceSPerKm * metresPer(race.plan.unit)) / M_PER_KM;
   const byS = byFor(sum.mean * perUnit, meanSd(departure, sum, evidence) * perUnit);
-  const percent = (100 * sum.mean).toFixed(1);
-  return cueOf(moment, sayingOf(moment, side, byS), `${percent} % too ${side} for ${Math.round(sum.forS)} s`);
+  return cueOf(moment, sayingOf(moment, side, byS), paceReason(side, sum));
 };
 
 /** The same cue some seconds later; null where the runner has come back meanwhile. */

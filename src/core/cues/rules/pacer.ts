@@ -1,5 +1,6 @@
 import { evenShareAt, pacerHeading } from '../../plan/pacer.ts';
 import { adviceFor } from '../../plan/pacerAdvice.ts';
+import { type Message, message } from '../../units/message.ts';
 import { type Cue, IMPORTANCE } from '../cue.ts';
 import { isReckoned, type Moment } from '../moment.ts';
 import { aheadFor, forecastFor } from '../rounding.ts';
@@ -13,7 +14,7 @@ const SHELF_LIFE_MS = 15_000;
 /** Before this much of the race nothing can be told. */
 const LEAST_M = 500;
 
-const cueWith = (moment: Moment, saying: Cue['saying'], why: string): Cue => ({
+const cueWith = (moment: Moment, saying: Cue['saying'], why: Message): Cue => ({
   topic: 'answer',
   saying,
   importance: IMPORTANCE.answer,
@@ -34,7 +35,8 @@ export const pacerCue = (moment: Moment, gunMs: number | null): Cue => {
   const { race, progress, nowMs, startMs } = moment;
   const { plan } = race;
   const { pacer } = plan;
-  if (pacer === undefined) return cueWith(moment, { kind: 'noPacer' }, 'level, but the plan has no pacer');
+  if (pacer === undefined)
+    return cueWith(moment, { kind: 'noPacer' }, message('level, but the plan has no pacer'));
   const lineAfterGunS = gunMs === null ? null : Math.max(0, (startMs - gunMs) / 1000);
   const heading = pacerHeading(
     {
@@ -57,6 +59,6 @@ export const pacerCue = (moment: Moment, gunMs: number | null): Cue => {
       flag: aheadFor(-heading.offFlag.s, heading.offFlag.sdS, isReckoned(moment)),
       advice,
     },
-    'level with the pacer',
+    message('level with the pacer'),
   );
 };

@@ -1,3 +1,4 @@
+import { message } from '../../units/message.ts';
 import { type Cue, IMPORTANCE } from '../cue.ts';
 import type { Moment } from '../moment.ts';
 
@@ -20,5 +21,5 @@ export const noBoardCue = ({ nowMs, progress }: Moment): Cue => ({
   aheadS: null,
   aheadSdS: null,
   distanceM: progress.distanceM,
-  why: 'a press with no board near',
+  why: message('a press with no board near'),
 });

@@ -1,3 +1,4 @@
+import { decimal, type Message, message } from '../../units/message.ts';
 import { normalBelow } from '../../units/normal.ts';
 import { M_PER_KM } from '../../units/units.ts';
 import { crossingMs } from '../crossing.ts';
@@ -54,7 +55,7 @@ export const nextPushMs = (watch: PushWatch, moment: Moment): number => {
 /** Is a pace likely to be held to the line? `gain`: how much quicker it is than how the runner has run. */
 const canHold = (gain: number): boolean => normalBelow((RESERVE - gain) / RESERVE_SD) >= LIKELY;
 
-const cueAt = (moment: Moment, paceSPerKm: number, free: boolean, why: string): Cue => {
+const cueAt = (moment: Moment, paceSPerKm: number, free: boolean, why: Message): Cue => {
   const { race, nowMs, progress, aheadS, aheadSdS } = moment;
   return {
     topic: free ? 'freePush' : 'push',
@@ -101,7 +102,7 @@ const planned = (moment: Moment): Cue | null => {
         moment,
         (restS / remainingM) * M_PER_KM,
         false,
-        `push: ${(100 * gain).toFixed(1)} % quicker than so far`,
+        message('push: {percent} % quicker than so far', { percent: decimal(100 * gain, 1) }),
       );
   }
   return null;
@@ -115,10 +116,15 @@ const unplanned = (moment: Moment, talk: Talk): Cue | null => {
   const { asNowS } = restOf(moment);
   if (goalChance < SLIPPING && neededPaceSPerKm !== null) {
     const gain = asNowS / ((neededPaceSPerKm / M_PER_KM) * remainingM) - 1;
-    return canHold(gain) ? cueAt(moment, neededPaceSPerKm, false, 'the goal is in reach') : null;
+    return canHold(gain) ? cueAt(moment, neededPaceSPerKm, false, message('the goal is in reach')) : null;
   }
   if (goalChance < SAFE || remainingM > FREE_FROM_M || !isSaid(talk, 'freePush')) return null;
-  return cueAt(moment, (goalPaceSPerKm(race) / moment.keeping.rate) * (1 - FREE_GAIN), true, 'time in hand');
+  return cueAt(
+    moment,
+    (goalPaceSPerKm(race) / moment.keeping.rate) * (1 - FREE_GAIN),
+    true,
+    message('time in hand'),
+  );
 };
 
 export const lookForPush = (watch: PushWatch, moment: Moment, talk: Talk): Found<PushWatch> | null => {

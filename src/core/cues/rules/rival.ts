@@ -1,4 +1,5 @@
 import { rivalTimeAtS } from '../../plan/rival.ts';
+import { message } from '../../units/message.ts';
 import { crossingAt } from '../crossing.ts';
 import { type Cue, IMPORTANCE } from '../cue.ts';
 import type { Moment } from '../moment.ts';
@@ -29,6 +30,6 @@ export const rivalCue = (moment: Moment, atM: number): Cue | null => {
     aheadS,
     aheadSdS: crossing.sdS,
     distanceM: Math.max(atM, moment.progress.distanceM),
-    why: 'a checkpoint passed, against the rival',
+    why: message('a checkpoint passed, against the rival'),
   };
 };

@@ -1,3 +1,4 @@
+import { message } from '../../units/message.ts';
 import { crossingAt, crossingMs } from '../crossing.ts';
 import { type Cue, type Found, IMPORTANCE } from '../cue.ts';
 import type { Moment } from '../moment.ts';
@@ -45,7 +46,7 @@ export const lookForSettle = (watch: SettleWatch, moment: Moment): Found<SettleW
     aheadS: crossing.aheadS,
     aheadSdS: crossing.sdS,
     distanceM: Math.max(opening.untilM, moment.progress.distanceM),
-    why: 'end of the opening',
+    why: message('end of the opening'),
   };
   return { watch: { done: true }, cue };
 };

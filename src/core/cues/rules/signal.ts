@@ -1,3 +1,4 @@
+import { type Message, message } from '../../units/message.ts';
 import { type Cue, type Found, IMPORTANCE } from '../cue.ts';
 import { isReckoned, type Moment } from '../moment.ts';
 import { aheadFor } from '../rounding.ts';
@@ -43,7 +44,7 @@ export const beginSignal: SignalWatch = {
   reversed: false,
 };
 
-const cueOf = (moment: Moment, what: (Saying & { kind: 'signal' })['what'], why: string): Cue => ({
+const cueOf = (moment: Moment, what: (Saying & { kind: 'signal' })['what'], why: Message): Cue => ({
   topic: what === 'back' ? 'signalBack' : 'signal',
   saying: {
     kind: 'signal',
@@ -71,7 +72,10 @@ export const lookForSignal = (
 ): Found<SignalWatch> | null => {
   const { nowMs, startMs, progress } = moment;
   if (reversed && !watch.reversed)
-    return { watch: { ...watch, reversed }, cue: cueOf(moment, 'lineReversed', 'line against the race') };
+    return {
+      watch: { ...watch, reversed },
+      cue: cueOf(moment, 'lineReversed', message('the course line ran against the race')),
+    };
   const isFresh = progress.sinceFixS <= FRESH_S && progress.signal !== 'lost';
   if (!watch.lost) {
     const sinceStartS = (nowMs - startMs) / 1000;
@@ -81,7 +85,7 @@ export const lookForSignal = (
     if ((!hasStopped && silentS < longer * UNUSABLE_AFTER_S) || nowMs < watch.toldMs + AGAIN_MS) return null;
     return {
       watch: { ...watch, lost: true, toldMs: nowMs, times: watch.times + 1, backMs: null },
-      cue: cueOf(moment, 'lost', `no usable fix for ${Math.round(silentS)} s`),
+      cue: cueOf(moment, 'lost', message('no usable fix for {s} s', { s: Math.round(silentS) })),
     };
   }
   if (!isFresh) return watch.backMs === null ? null : { watch: { ...watch, backMs: null }, cue: null };
@@ -89,7 +93,7 @@ export const lookForSignal = (
   if (nowMs < watch.backMs + STEADY_MS) return null;
   return {
     watch: { ...watch, lost: false, backMs: null },
-    cue: cueOf(moment, 'back', 'fixes again'),
+    cue: cueOf(moment, 'back', message('fixes again')),
   };
 };
 

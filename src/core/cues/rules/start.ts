@@ -1,3 +1,4 @@
+import { decimal, message } from '../../units/message.ts';
 import { type Cue, IMPORTANCE } from '../cue.ts';
 import type { Moment } from '../moment.ts';
 import { goalPaceSPerKm } from '../race.ts';
@@ -33,6 +34,6 @@ export const startCue = ({ race, nowMs, startMs }: Moment): Cue | null => {
     aheadS: null,
     aheadSdS: null,
     distanceM: 0,
-    why: lateS < 1 ? 'start' : `start found ${lateS.toFixed(1)} s after`,
+    why: lateS < 1 ? message('start') : message('start found {s} s after', { s: decimal(lateS, 1) }),
   };
 };

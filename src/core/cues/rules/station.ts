@@ -1,3 +1,4 @@
+import { message } from '../../units/message.ts';
 import { type Cue, type Found, IMPORTANCE } from '../cue.ts';
 import type { Moment } from '../moment.ts';
 import { atHandMs, inMetres, isAtHand } from './ahead.ts';
@@ -30,7 +31,7 @@ const cueAt = (
   aheadS: null,
   aheadSdS: null,
   distanceM: moment.progress.distanceM,
-  why: `station in ${Math.round(inM)} m`,
+  why: message('station in {distance} m', { distance: Math.round(inM) }),
 });
 
 export const lookForStation = (watch: StationWatch, moment: Moment): Found<StationWatch> | null => {

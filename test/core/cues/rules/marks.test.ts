@@ -8,6 +8,7 @@ import {
 import { finishAtStop, finishCue, lookForFinish } from '../../../../src/core/cues/rules/finish.ts';
 import { beginMarkers, lookForMarker } from '../../../../src/core/cues/rules/marker.ts';
 import { startCue } from '../../../../src/core/cues/rules/start.ts';
+import { decimal, message } from '../../../../src/core/units/message.ts';
 import { momentAt, plan, racePlanned, START_MS } from '../moments.ts';
 
 describe('start', () => {
@@ -27,7 +28,7 @@ describe('start', () => {
   });
 
   test('is said in arrears when the start was found late, and not when that is long ago', () => {
-    expect(atStart(12, null)?.why).toBe('start found 12.0 s after');
+    expect(atStart(12, null)?.why).toEqual(message('start found {s} s after', { s: decimal(12, 1) }));
     expect(atStart(61, null)).toBeNull();
   });
 });
@@ -72,7 +73,7 @@ describe('checkpoint', () => {
       momentAt({ distanceM: 4998, aheadS: 30, sinceFixS: 40, distanceSdM: 12 }),
     )?.cue;
     expect(cue?.saying).toMatchObject({ ahead: { side: 'up', seconds: 30, sure: false } });
-    expect(cue?.why).toBe('crossing by dead reckoning');
+    expect(cue?.why).toEqual(message('crossing by dead reckoning'));
   });
 
   test("where the crossing is anybody's guess it waits, and keeps nothing else waiting, until it is surely passed", () => {
