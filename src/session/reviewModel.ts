@@ -12,6 +12,7 @@ import {
 } from '../core/review/trend.ts';
 import { type Message, message, plural } from '../core/units/message.ts';
 import { refusal } from '../languages/refusal.ts';
+import { t } from '../languages/text.ts';
 import { runFile } from '../log/exportBackup.ts';
 import { runCsv } from '../log/exportCsv.ts';
 import { runGeoJson } from '../log/exportGeoJson.ts';
@@ -231,7 +232,7 @@ export const createReviewModel = (parts: ReviewParts): ReviewModel => {
       const run = await shelf.load(id);
       if (run === null) return null;
       if (kind === 'log') return { ending: 'run.jsonl', type: 'application/x-ndjson', text: runFile(run) };
-      const name = readRun(run.planFile)?.plan.plan.name ?? 'Run';
+      const name = readRun(run.planFile)?.plan.plan.name ?? t('Run||noun');
       const inputs = inputsOf(run.lines);
       if (kind === 'gpx') return { ending: 'gpx', type: 'application/gpx+xml', text: runGpx(name, inputs) };
       const got = open.value?.id === id ? open.value : await digestOf(id);

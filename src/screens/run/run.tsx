@@ -44,7 +44,7 @@ const Before = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
   return (
     <main class="run-before" data-sound={model.sound.value}>
       <header class="lead-in">
-        <h1>{t('Run')}</h1>
+        <h1>{t('Run||verb')}</h1>
         <p>
           {planLine(plan)} <a href="#/plan">{t('Change the plan')}</a> ·{' '}
           <a href="#/ready">{t('Check this phone')}</a>

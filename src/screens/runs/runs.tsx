@@ -123,7 +123,7 @@ export const RunsScreen = ({ model }: { model: ReviewModel }) => {
   return (
     <main class="runs">
       <header class="lead-in">
-        <h1>{t('Runs')}</h1>
+        <h1>{t('Runs||noun')}</h1>
         <p>{t('Every run and session that this device has kept, and what each of them says.')}</p>
       </header>
       <p role="status" class="note">
