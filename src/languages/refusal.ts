@@ -22,7 +22,19 @@ const PLACES: Readonly<Record<string, Message>> = {
 export const expectedOf = ({ expected, phrase }: DoorError): Message =>
   phrase ?? { text: expected, values: {} };
 
-export const foundOf = ({ found }: DoorError): Message | string => FOUND[found] ?? found;
+const COUNTED: readonly (readonly [RegExp, (n: string) => Message])[] = [
+  [/^(\d+) characters$/, (n) => message('{n} characters', { n })],
+  [/^a list of (\d+)$/, (n) => message('a list of {n}', { n })],
+  [/^text that begins with (.+)$/, (start) => message('text that begins with {start}', { start })],
+];
+
+export const foundOf = ({ found }: DoorError): Message | string => {
+  for (const [pattern, said] of COUNTED) {
+    const seen = pattern.exec(found)?.[1];
+    if (seen !== undefined) return said(seen);
+  }
+  return FOUND[found] ?? found;
+};
 
 /** Why an input was refused, as one line for people. */
 export const refusal = (error: DoorError): Message =>

@@ -150,7 +150,7 @@ const rowOf = (place: string): number | null => {
 export const readDraft = (draft: PlanDraft): DraftReading => {
   const unitM = metresPer(draft.unit);
   const errors: DraftError[] = [];
-  const refuse = (field: DraftField, text: string, row: number | null = null): null => {
+  const wrong = (field: DraftField, text: string, row: number | null = null): null => {
     errors.push({ field, row, text });
     return null;
   };
@@ -158,17 +158,17 @@ export const readDraft = (draft: PlanDraft): DraftReading => {
     const number = numberOf(text);
     // Rounded where binary fractions end, so that 5 km are 5000 m and a mile is 1609.344 m.
     return number === null
-      ? refuse(field, t('Write a distance as a number, such as 5 or 10.5.'), row)
+      ? wrong(field, t('Write a distance as a number, such as 5 or 10.5.'), row)
       : Number((number * unitM).toFixed(DECIMALS));
   };
   const step = (field: DraftField, text: string): number | null => {
     const number = numberOf(text);
     return number === null
-      ? refuse(field, t('Write seconds as a number, such as 6.'))
+      ? wrong(field, t('Write seconds as a number, such as 6.'))
       : (number * M_PER_KM) / unitM;
   };
   const time = (field: DraftField, text: string, row: number | null = null): number | null =>
-    secondsOf(text) ?? refuse(field, t('Write a time as hours, minutes and seconds: 1:44:00.'), row);
+    secondsOf(text) ?? wrong(field, t('Write a time as hours, minutes and seconds: 1:44:00.'), row);
   const timeRows = (field: DraftField, rows: readonly TimeRow[]) =>
     rows.map((r, i) => ({ atM: metres(field, r.at, i), timeS: time(field, r.time, i) }));
   const leg = <K extends string>(place: [DraftField, string], by: [DraftField, string], key: K) =>

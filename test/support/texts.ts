@@ -1,119 +1,109 @@
-import { readdirSync, readFileSync } from 'node:fs';
-import { type ESTree, parseSync, Visitor } from 'vite';
+import { readdirSync, readFileSync, statSync } from 'node:fs';
+import { bareIn, isText } from './bareTexts.ts';
+import { EXPECTING } from './expecting.ts';
+import { calledName, keyName, literal, type Node, syntaxOf, walk } from './syntax.ts';
+
+/** An English text with the place that says it. */
+export interface Said {
+  readonly text: string;
+  /** The form for exactly one, of a text that is about a number of things. */
+  readonly one?: string;
+  readonly where: string;
+}
 
 /** What of a source file people may read. */
 export interface Texts {
-  /** English texts that go through `t`, `rich`, `message` or `plural`, each form of a plural by itself. */
-  readonly said: readonly { readonly text: string; readonly one?: string }[];
+  /** English texts that go through `t`, `rich`, `message` or `plural`, and the phrases of refused input. */
+  readonly said: readonly Said[];
   /** Texts on their way to the page that do not: `file:line text`. */
   readonly bare: readonly string[];
+  /** Places of texts that get no value: `file:line {place} text`. */
+  readonly empty: readonly string[];
 }
 
 const SAYERS = ['t', 'rich', 'message'];
-/** Attributes that are read by people. */
-const READ_ALOUD = [
-  'aria-label',
-  'aria-description',
-  'title',
-  'placeholder',
-  'alt',
-  'label',
-  'summary',
-  'legend',
-  'heading',
-  'name',
-];
-const WORDS = /\p{L}{2}/u;
-/** Signs, units and the house's own name are the same in every language. */
-const SAME_EVERYWHERE =
-  /^[\W\d_]*(km|mi|min|kg|g|ml|s|m|h|s\/km|s\/mi|GPX|CSV|GeoJSON|JSON|MP3|WebVTT|iCalendar|ISO|Soundline|bpm|kB|MB|pH|mp3|vtt|gpx|A4)[\W\d_]*$/u;
-const isText = (text: string): boolean => WORDS.test(text) && !SAME_EVERYWHERE.test(text.trim());
+export const placesIn = (text: string): string[] => [...text.matchAll(/\{(\w+)\}/g)].map((m) => m[1] ?? '');
 
-const literal = (node: ESTree.Node | undefined): string | null =>
-  node?.type === 'Literal' && typeof node.value === 'string'
-    ? node.value
-    : node?.type === 'TemplateLiteral' && node.expressions.length === 0
-      ? (node.quasis[0]?.value.cooked ?? null)
-      : node?.type === 'BinaryExpression' && node.operator === '+'
-        ? joined(literal(node.left), literal(node.right))
-        : null;
-const joined = (a: string | null, b: string | null): string | null =>
-  a === null || b === null ? null : a + b;
-
-/** Everything that may come out as text of an expression that stands among the children of an element. */
-const leaves = (node: ESTree.Node): ESTree.Node[] => {
-  switch (node.type) {
-    case 'ConditionalExpression':
-      return [...leaves(node.consequent), ...leaves(node.alternate)];
-    case 'LogicalExpression':
-      return leaves(node.right);
-    case 'BinaryExpression':
-      return node.operator === '+' ? [...leaves(node.left), ...leaves(node.right)] : [];
-    case 'ParenthesizedExpression':
-      return leaves(node.expression);
-    default:
-      return [node];
+/** Names of the values in an object as written; null where it cannot be seen which they are. */
+const valueNames = (node: Node | undefined): readonly string[] | null => {
+  if (node?.type !== 'ObjectExpression') return null;
+  const names: string[] = [];
+  for (const property of node.properties) {
+    if (property.type === 'SpreadElement' || property.computed) return null;
+    names.push(keyName(property));
   }
+  return names;
 };
 
 export const textsOf = (file: string, source: string): Texts => {
-  const said: { text: string; one?: string }[] = [];
-  const bare: string[] = [];
-  const lineAt = (offset: number): number => source.slice(0, offset).split('\n').length;
-  const note = (node: ESTree.Node, text: string): void => {
-    if (isText(text)) bare.push(`${file}:${lineAt(node.start)} ${text.replace(/\s+/g, ' ').trim()}`);
+  const said: Said[] = [];
+  const odd: string[] = [];
+  const empty: string[] = [];
+  const program = syntaxOf(file, source);
+  const at = (node: Node): string => `${file}:${source.slice(0, node.start).split('\n').length}`;
+  const lacking = (
+    node: Node,
+    text: string,
+    values: Node | undefined,
+    given: readonly string[] = [],
+  ): void => {
+    const names = values === undefined ? [] : valueNames(values);
+    if (names === null) return;
+    for (const place of placesIn(text))
+      if (!names.includes(place) && !given.includes(place)) empty.push(`${at(node)} {${place}} ${text}`);
   };
-  const noteLeaves = (expression: ESTree.Node): void => {
-    for (const leaf of leaves(expression)) {
-      if (leaf.type === 'Literal' && typeof leaf.value === 'string') note(leaf, leaf.value);
-      if (leaf.type === 'TemplateLiteral') note(leaf, leaf.quasis.map((q) => q.value.cooked ?? '').join(' '));
+  walk(program, (node, within) => {
+    if (node.type === 'Property' && keyName(node) === 'expected') {
+      const text = literal(node.value);
+      if (text !== null && isText(text)) said.push({ text, where: at(node) });
     }
-  };
-  const { program, errors } = parseSync(file, source);
-  if (errors.length > 0) throw new Error(`${file}: ${errors[0]?.message}`);
-  new Visitor({
-    CallExpression: (call) => {
-      if (call.callee.type !== 'Identifier') return;
-      const [first, second, third] = call.arguments;
-      if (call.callee.name === 'plural') {
-        const [one, text] = [literal(second), literal(third)];
-        if (one !== null && text !== null) said.push({ text, one });
-        else bare.push(`${file}:${lineAt(call.start)} plural without literal forms`);
+    if (node.type !== 'CallExpression') return;
+    const name = calledName(node);
+    const args = node.arguments;
+    if (name in EXPECTING) {
+      const text = literal(args[EXPECTING[name]?.(args.length) ?? 0]);
+      if (text !== null && isText(text)) said.push({ text, where: at(node) });
+    }
+    if (node.callee.type !== 'Identifier') return;
+    if (name === 'plural') {
+      const [one, text] = [literal(args[1]), literal(args[2])];
+      if (one === null || text === null) odd.push(`${at(node)} plural without literal forms`);
+      else {
+        said.push({ text, one, where: at(node) });
+        // In a sentence with elements they fill places too.
+        const around = within[0];
+        const elements =
+          around?.type === 'CallExpression' && calledName(around) === 'rich'
+            ? (valueNames(around.arguments[1]) ?? [])
+            : [];
+        for (const form of [text, one]) lacking(node, form, args[3], ['n', ...elements]);
       }
-      if (!SAYERS.includes(call.callee.name)) return;
-      const text = literal(first);
-      if (text !== null) said.push({ text });
-      else if (first?.type === 'TemplateLiteral' || call.callee.name === 'message')
-        bare.push(`${file}:${lineAt(call.start)} ${call.callee.name} without a literal`);
-    },
-    JSXText: (node) => note(node, node.value),
-    JSXExpressionContainer: (node) => {
-      // Attributes are visited by name below; here stand children of elements and, harmlessly, attribute values.
-      if (node.expression.type !== 'JSXEmptyExpression' && !attributeValues.has(node))
-        noteLeaves(node.expression);
-    },
-    JSXAttribute: (node) => {
-      if (node.value?.type === 'JSXExpressionContainer') attributeValues.add(node.value);
-      if (node.name.type !== 'JSXIdentifier' || !READ_ALOUD.includes(node.name.name)) return;
-      // A form's `name` is for programs.
-      if (node.name.name === 'name') return;
-      if (node.value?.type === 'Literal') note(node, String(node.value.value));
-      if (
-        node.value?.type === 'JSXExpressionContainer' &&
-        node.value.expression.type !== 'JSXEmptyExpression'
-      )
-        noteLeaves(node.value.expression);
-    },
-  }).visit(program);
-  return { said, bare };
+    }
+    if (!SAYERS.includes(name)) return;
+    const text = literal(args[0]);
+    if (text !== null) {
+      said.push({ text, where: at(node) });
+      // A message in a table may get its values later, where it is shown.
+      if (name !== 'message' || args[1] !== undefined) lacking(node, text, args[1]);
+    } else if (args[0]?.type === 'TemplateLiteral' || name === 'message')
+      odd.push(`${at(node)} ${name} without a literal`);
+  });
+  return { said, bare: [...bareIn(program, at), ...odd], empty };
 };
-const attributeValues = new WeakSet<object>();
 
-/** The texts of all sources in a folder, paths relative to the project's root. */
-export const textsIn = (folder: string): Texts => {
-  const files = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((file) =>
-    /\.tsx?$/.test(file),
-  );
-  const all = files.map((file) => textsOf(`${folder}/${file}`, readFileSync(`${folder}/${file}`, 'utf8')));
-  return { said: all.flatMap((x) => x.said), bare: all.flatMap((x) => x.bare) };
+const filesOf = (path: string): string[] =>
+  statSync(path).isDirectory()
+    ? readdirSync(path, { recursive: true, encoding: 'utf8' })
+        .filter((file) => /\.tsx?$/.test(file))
+        .map((file) => `${path}/${file}`)
+    : [path];
+
+/** The texts of all sources in some folders and files, paths relative to the project's root. */
+export const textsIn = (...paths: readonly string[]): Texts => {
+  const all = paths.flatMap(filesOf).map((file) => textsOf(file, readFileSync(file, 'utf8')));
+  return {
+    said: all.flatMap((x) => x.said),
+    bare: all.flatMap((x) => x.bare),
+    empty: all.flatMap((x) => x.empty),
+  };
 };

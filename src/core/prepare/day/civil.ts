@@ -13,15 +13,6 @@ export interface CivilTime {
   readonly minuteOfDay: number;
 }
 
-export const WEEKDAYS = [
-  'Monday',
-  'Tuesday',
-  'Wednesday',
-  'Thursday',
-  'Friday',
-  'Saturday',
-  'Sunday',
-] as const;
 /** 0 = Monday to 6 = Sunday. */
 export type Weekday = 0 | 1 | 2 | 3 | 4 | 5 | 6;
 

@@ -1,10 +1,11 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { WEEKDAYS, type Weekday } from '../../../../src/core/prepare/day/civil.ts';
+import type { Weekday } from '../../../../src/core/prepare/day/civil.ts';
 import { shareOut } from '../../../../src/core/prepare/day/shareOut.ts';
 import { planTaper as planTaperMessage, type TaperWish } from '../../../../src/core/prepare/day/taper.ts';
 import { inEnglish } from '../../../support/english.ts';
 
+const WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
 const planTaper = inEnglish(planTaperMessage);
 
 const usual: TaperWish = {
