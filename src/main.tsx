@@ -1,4 +1,4 @@
-import { computed } from '@preact/signals';
+import { computed, effect } from '@preact/signals';
 import { render } from 'preact';
 import { measureLine } from './core/course/line.ts';
 import { USUAL_RECEIVER } from './core/estimate/receiver.ts';
@@ -11,6 +11,7 @@ import { createLogStore } from './log/store.ts';
 import { keepStorage, watchInstall } from './offline/install.ts';
 import { createOffline } from './offline/offline.ts';
 import { App } from './screens/app.tsx';
+import { LanguageChooser } from './screens/parts/languageChooser.tsx';
 import { later } from './screens/parts/later.tsx';
 import { OfflineState } from './screens/parts/offlineState.tsx';
 import { SoundState } from './screens/parts/soundState.tsx';
@@ -30,7 +31,11 @@ import './screens/style/run.css';
 import 'uplot/dist/uPlot.min.css';
 import './screens/style/review.css';
 import './screens/style/share.css';
+import { LANGUAGES } from './languages/all.ts';
+import { createLanguageChoice } from './languages/current.ts';
 import { spoken as english } from './languages/en/spoken.ts';
+import { followScreens } from './languages/screens.ts';
+import { screenLanguage } from './languages/text.ts';
 import type { Bluetooth } from './sensors/bluetooth/link.ts';
 import { whenGeolocationAllowed } from './sensors/geolocation.ts';
 import { askForMotion, motionLeave, watchSteps } from './sensors/motion.ts';
@@ -69,6 +74,16 @@ const TELL_WITHIN_MS = 2000;
 
 const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no #page');
+
+const language = createLanguageChoice(
+  LANGUAGES.map(({ tag }) => tag),
+  navigator.languages,
+  localStorage,
+);
+const texts = followScreens(language);
+effect(() => {
+  document.documentElement.lang = screenLanguage.value;
+});
 
 const speaker = createSpeaker(english.pack, `/voice/${english.pack.variants.normal.file}`, pageTime, (load) =>
   afterPaint(() => void warmOutput().then(load)),
@@ -276,7 +291,12 @@ render(
       ready: () => <ReadyScreen model={ready} offline={offline.state} install={install} />,
       share: () => <ShareScreen plan={plan} />,
     }}
-    foot={<OfflineState offline={offline} />}
+    foot={
+      <>
+        <OfflineState offline={offline} />
+        <LanguageChooser choice={language} languages={LANGUAGES} texts={texts} />
+      </>
+    }
   />,
   page,
 );
