@@ -103,11 +103,18 @@ const runSession = (
   };
 };
 
-/** A foot pod, wrong by a share of its own, once a second. */
+/** A pod's error changes with the pace: so much more for each e-fold of speed (our judgement, no source). */
+const POD_BEND = 0.04;
+const POD_PIVOT_MPS = 1000 / 300;
+const POD_NOISE_MPS = 0.05;
+
+/** A foot pod, wrong by a share of its own and more so at other paces, once a second. */
 const podInputs = ({ truth }: SessionTruth, share: number, chance: Chance): Input[] => {
   const inputs: Input[] = [];
   for (let s = 0; s < truth.toS; s++) {
-    const speedMps = Math.max(0, truth.speedAtMps(s) * (1 + share) + 0.05 * chance.normal());
+    const mps = truth.speedAtMps(s);
+    const off = share + POD_BEND * Math.log(Math.max(0.5, mps) / POD_PIVOT_MPS);
+    const speedMps = Math.max(0, mps * (1 + off) + POD_NOISE_MPS * chance.normal());
     inputs.push({ type: 'footPod', atMs: EVENING_MS + 1000 * s, speedMps, stepsPerMin: 176 });
   }
   return inputs;

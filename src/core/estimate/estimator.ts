@@ -6,6 +6,7 @@ import { beginTrack } from './courseTracker.ts';
 import { beginFree, takeFreeFix } from './freeTracker.ts';
 import type { Fix, Input } from './input.ts';
 import type { PlaneFix } from './planeFix.ts';
+import { takePod, withPod } from './podSpeed.ts';
 import { takePress } from './press.ts';
 import { readFix } from './reading.ts';
 import { type ReceiverPrior, USUAL_RECEIVER } from './receiver.ts';
@@ -30,6 +31,7 @@ export const beginEstimate = (setup: EstimatorSetup): EstimatorState => ({
   reading: readFix.begin,
   belief: { kind: 'pen', fixes: [] },
   stride: unknownStride,
+  pod: null,
   lastUsedMs: null,
 });
 
@@ -133,10 +135,11 @@ const takeFixInput = (
   const seen = { ...counted, arrivals: arrival.arrivals };
   if (arrival.kind !== 'fix') return { ...seen, skipped: state.skipped + 1 };
   const plane = state.plane ?? planeAt(fix);
-  const { reading, speedMps, extraSdM } = readFix.take(state.reading, fix);
+  const { reading, speedMps: readMps, extraSdM } = readFix.take(state.reading, fix);
+  const { pod, speedMps } = withPod(state, readMps, arrival.takenMs);
   return takePlaneFix(
     setup,
-    { ...seen, plane, reading },
+    { ...seen, plane, reading, pod },
     {
       timeMs: arrival.takenMs,
       eastM: eastM(plane, fix),
@@ -151,6 +154,7 @@ const takeFixInput = (
 export const absorb = (setup: EstimatorSetup, state: EstimatorState, input: Input): EstimatorState => {
   if (input.type === 'fix') return takeFixInput(setup, state, input.fix, input.atMs);
   if (input.type === 'motion') return takeSteps(state, input);
+  if (input.type === 'footPod') return takePod(state, input, setup.pod);
   if (input.type !== 'event') return state;
   switch (input.event) {
     case 'gun':

@@ -259,6 +259,24 @@ export const freeBeliefAt = (t: FreeTrack, timeMs: number): FreeBelief => {
   };
 };
 
+/** On by a speed that was measured beside the fixes, which have stopped. A scale that is off is off all the way. */
+export const podStep = (
+  t: FreeTrack,
+  timeMs: number,
+  speedMps: number,
+  scaleSdMps: number,
+  sdMps: number,
+): FreeTrack => {
+  if (t.stage === 'waiting' || timeMs <= t.timeMs) return t;
+  const g = copyOf(t.g);
+  const dtS = (timeMs - t.timeMs) / 1000;
+  const goneS = Math.max(dtS, (timeMs - t.last.timeMs) / 1000);
+  const grownM2 = scaleSdMps ** 2 * (goneS ** 2 - (goneS - dtS) ** 2);
+  filter.stepBy(g, dtS, speedMps * dtS, grownM2 + (sdMps * dtS) ** 2);
+  filter.takeSpeed(g, speedMps, Math.hypot(sdMps, scaleSdMps));
+  return { ...t, g, timeMs, recent: [], doubted: null };
+};
+
 /** A press at a board: distance known to within the human and the board. */
 export const pressFree = (t: FreeTrack, timeMs: number, boardM: number, sdM: number): FreeTrack => {
   if (t.stage === 'waiting') return t;

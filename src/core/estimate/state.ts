@@ -4,6 +4,8 @@ import type { Arrivals } from './arrivals.ts';
 import type { Contender } from './contenders.ts';
 import type { FreeTrack } from './freeTracker.ts';
 import type { PlaneFix } from './planeFix.ts';
+import type { PodScale } from './podScale.ts';
+import type { PodState } from './podSpeed.ts';
 import type { Reading } from './reading.ts';
 import type { ReceiverPrior } from './receiver.ts';
 
@@ -15,6 +17,8 @@ export interface EstimatorSetup {
   readonly boardsM: readonly number[];
   /** What is known of this phone's receiver; absent: what is usual. */
   readonly receiver?: ReceiverPrior;
+  /** What was learned of the foot pod in earlier runs; absent: what is usual. */
+  readonly pod?: PodScale;
 }
 
 /** The last press at a board and what became of it; boardM is null where no board made sense. */
@@ -45,6 +49,8 @@ export interface EstimatorState {
   readonly reading: Reading;
   readonly belief: Belief;
   readonly stride: Stride;
+  /** Null where no foot pod was heard. */
+  readonly pod: PodState | null;
   /** When the last fix that was used was taken; null before the first. */
   readonly lastUsedMs: number | null;
 }

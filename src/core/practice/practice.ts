@@ -3,6 +3,7 @@ import { type Speech, silence } from '../cues/scheduler.ts';
 import type { Voice } from '../cues/voicePort.ts';
 import { beginDeparture, type Departure } from '../drift/departure.ts';
 import { beginEstimate } from '../estimate/estimator.ts';
+import type { PodScale } from '../estimate/podScale.ts';
 import type { ReceiverPrior } from '../estimate/receiver.ts';
 import type { EstimatorSetup, EstimatorState } from '../estimate/state.ts';
 import type { PracticePlan } from '../plan/practicePlan.ts';
@@ -19,8 +20,8 @@ export interface PracticeConfig {
   readonly course: CourseLine | null;
   readonly voice: Voice;
   readonly receiver?: ReceiverPrior;
-  /** Road metres for each of the pod's, as learned before. */
-  readonly podFactor?: number;
+  /** What was learned of the foot pod in earlier runs. */
+  readonly footPod?: PodScale;
 }
 
 /** What the inputs of a session fold to. As pure as a run: the same inputs, the same calls. */
@@ -55,19 +56,20 @@ export interface Practice {
 const OFFICIAL_M = 200_000;
 
 export const beginPractice = (config: PracticeConfig, settings: Settings = USUAL_SETTINGS): Practice => {
-  const { course, receiver, podFactor } = config;
+  const { course, receiver, footPod } = config;
   const setup: EstimatorSetup = {
     course,
     officialM: course?.officialM ?? OFFICIAL_M,
     boardsM: [],
     ...(receiver === undefined ? {} : { receiver }),
+    ...(footPod === undefined ? {} : { pod: footPod }),
   };
   return {
     config,
     setup,
     estimate: beginEstimate(setup),
     settings,
-    pod: beginPod(podFactor),
+    pod: beginPod(footPod),
     heart: beginHeart,
     departure: beginDeparture,
     speech: silence,

@@ -1,5 +1,5 @@
 import type { Call } from '../cues/call.ts';
-import { absorb, progressAt } from '../estimate/estimator.ts';
+import { absorb } from '../estimate/estimator.ts';
 import type { Input } from '../estimate/input.ts';
 import { type RunInput, withSetting } from '../run/settings.ts';
 import { doneCue } from './cues.ts';
@@ -67,11 +67,8 @@ const stop = (draft: Draft, nowMs: number): void => {
 const sense = (draft: Draft, input: Input): void => {
   const isRoad = draft.config.plan.place === 'road';
   if (input.type === 'heart') draft.heart = hearHeart(draft.heart, input);
-  else if (input.type === 'footPod') {
-    const progress = isRoad ? progressAt(draft.setup, draft.estimate, input.atMs) : null;
-    const roadMps = progress?.signal === 'good' ? progress.baseSpeedMps : null;
-    draft.pod = hearPod(draft.pod, input, roadMps);
-  } else if (isRoad && !(input.type === 'event' && input.event === 'marker'))
+  else if (input.type === 'footPod' && !isRoad) draft.pod = hearPod(draft.pod, input);
+  else if (isRoad && !(input.type === 'event' && input.event === 'marker'))
     draft.estimate = absorb(draft.setup, draft.estimate, input);
 };
 

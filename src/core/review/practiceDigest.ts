@@ -1,7 +1,7 @@
 import type { Call } from '../cues/call.ts';
+import { podSeen } from '../estimate/podSpeed.ts';
 import type { LegKind, Target } from '../plan/practicePlan.ts';
 import type { LegResult } from '../practice/legNow.ts';
-import { podFactor } from '../practice/pod.ts';
 import { beginPractice, type PracticeConfig, practiceView } from '../practice/practice.ts';
 import { practiceFlush, practiceStep } from '../practice/step.ts';
 import type { RunInput } from '../run/settings.ts';
@@ -38,7 +38,7 @@ export interface PracticeDigest {
   readonly legs: readonly RanLeg[];
   readonly calls: readonly SaidCall[];
   readonly samples: readonly PracticeSample[];
-  /** Road metres for each of the foot pod's; null where none was heard. */
+  /** Road metres for each of the foot pod's, at five minutes a kilometre; null where none was heard on the road. */
   readonly podFactor: number | null;
   /** How often ease or quicken was said. */
   readonly alarms: number;
@@ -89,7 +89,7 @@ export const beginPracticeDigest = (config: PracticeConfig) => {
       const last = practiceFlush(practice);
       practice = last.practice;
       calls.push(...last.calls);
-      const { startMs, endMs, results, pod } = practice;
+      const { startMs, endMs, results, estimate } = practice;
       return {
         version: 1,
         kind: 'practice',
@@ -107,7 +107,7 @@ export const beginPracticeDigest = (config: PracticeConfig) => {
         })),
         calls: calls.map((c) => saidOf(c, startMs ?? 0)),
         samples,
-        podFactor: pod.atMs === null ? null : podFactor(pod),
+        podFactor: podSeen(estimate)?.factor ?? null,
         alarms: calls.filter(isPaceCall).length,
       };
     },
