@@ -6,7 +6,7 @@ import type { Sound } from './wav.ts';
 export const PACK_RATE_HZ = RATE_HZ;
 const BITRATE = '48k';
 /** The limiter works at this rate, so that peaks between the samples are seen. */
-const LIMITER_RATE_HZ = 48000;
+export const LIMITER_RATE_HZ = 48000;
 /** The limiter looks this far ahead, and delays by as much; the delay is cut off again. */
 const LOOKAHEAD_MS = 5;
 const RELEASE_MS = 15;
@@ -74,7 +74,7 @@ const process = (sound: Sound, shape: string, gainDb: number, ceilingDb: number)
  * Mono MP3, without anything in it that changes from build to build. No bit reservoir: every frame holds all its own bits,
  * so that frames can be cut out and joined (`voice/file`).
  */
-const encode = (mastered: Buffer): Buffer =>
+export const encode = (mastered: Buffer): Buffer =>
   ffmpeg(
     [
       ...[...raw(LIMITER_RATE_HZ), '-i', 'pipe:0', '-ar', String(PACK_RATE_HZ), '-ac', '1'],

@@ -16,7 +16,7 @@ const RACE = [
   'core/drift',
   'core/cues',
 ];
-const CORE = [...RACE, 'core/run', 'core/practice', 'core/review', 'core/prepare'];
+const CORE = [...RACE, 'core/run', 'core/practice', 'core/review', 'core/prepare', 'core/aloud'];
 
 export const HOUSE: Readonly<Record<string, Room>> = {
   'core/units': { rooms: [], packages: [] },
@@ -30,6 +30,7 @@ export const HOUSE: Readonly<Record<string, Room>> = {
   'core/practice': { rooms: [...RACE, 'core/run', 'core/prepare'], packages: [] },
   'core/review': { rooms: [...RACE, 'core/run', 'core/practice', 'core/prepare'], packages: [] },
   'core/prepare': { rooms: ['core/units', 'core/course', 'core/plan'], packages: [] },
+  'core/aloud': { rooms: [...RACE, 'core/practice'], packages: [] },
   sensors: { rooms: ['core/units', 'core/geo', 'core/course', 'core/plan', 'core/estimate'], packages: [] },
   voice: { rooms: ['core/units', 'core/plan', 'core/cues'], packages: ['howler', '@preact/signals'] },
   languages: { rooms: ['core/units', 'core/plan', 'core/cues', 'voice'], packages: ['@preact/signals'] },

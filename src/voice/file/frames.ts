@@ -8,6 +8,9 @@ export const RATE_HZ = 24_000;
 /** Samples that one frame decodes to. */
 export const FRAME_SAMPLES = 576;
 
+/** Seconds of one frame: 24 ms. */
+export const FRAME_S = FRAME_SAMPLES / RATE_HZ;
+
 /**
  * Sample n of what was encoded is sample n + this of a decoder that cuts nothing off: 576 of LAME's encoder, 529 of
  * every Layer III decoder.
