@@ -1,4 +1,4 @@
-import { computed, effect } from '@preact/signals';
+import { computed } from '@preact/signals';
 import { render } from 'preact';
 import { measureLine } from './core/course/line.ts';
 import { USUAL_RECEIVER } from './core/estimate/receiver.ts';
@@ -31,11 +31,9 @@ import './screens/style/run.css';
 import 'uplot/dist/uPlot.min.css';
 import './screens/style/review.css';
 import './screens/style/share.css';
-import { LANGUAGES } from './languages/all.ts';
-import { createLanguageChoice } from './languages/current.ts';
+
 import { spoken as english } from './languages/en/spoken.ts';
-import { followScreens } from './languages/screens.ts';
-import { screenLanguage } from './languages/text.ts';
+import { createPageLanguage } from './languages/onPage.ts';
 import type { Bluetooth } from './sensors/bluetooth/link.ts';
 import { whenGeolocationAllowed } from './sensors/geolocation.ts';
 import { askForMotion, motionLeave, watchSteps } from './sensors/motion.ts';
@@ -75,15 +73,7 @@ const TELL_WITHIN_MS = 2000;
 const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no #page');
 
-const language = createLanguageChoice(
-  LANGUAGES.map(({ tag }) => tag),
-  navigator.languages,
-  localStorage,
-);
-const texts = followScreens(language);
-effect(() => {
-  document.documentElement.lang = screenLanguage.value;
-});
+const language = createPageLanguage(navigator.languages, localStorage, document.documentElement);
 
 const speaker = createSpeaker(english.pack, `/voice/${english.pack.variants.normal.file}`, pageTime, (load) =>
   afterPaint(() => void warmOutput().then(load)),
@@ -294,7 +284,7 @@ render(
     foot={
       <>
         <OfflineState offline={offline} />
-        <LanguageChooser choice={language} languages={LANGUAGES} texts={texts} />
+        <LanguageChooser language={language} />
       </>
     }
   />,

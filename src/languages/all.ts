@@ -6,6 +6,3 @@ const found = import.meta.glob<About>('./*/about.ts', { eager: true, import: 'ab
 export const LANGUAGES: readonly About[] = Object.values(found).toSorted((a, b) =>
   a.name < b.name ? -1 : 1,
 );
-
-/** @returns null where there is no such language */
-export const languageOf = (tag: string): About | null => LANGUAGES.find((l) => l.tag === tag) ?? null;

@@ -1,18 +1,9 @@
-import type { ReadonlySignal } from '@preact/signals';
-import type { About } from '../../languages/about.ts';
-import type { LanguageChoice } from '../../languages/current.ts';
-import type { ScreenTexts } from '../../languages/screens.ts';
+import type { PageLanguage } from '../../languages/onPage.ts';
 import { t } from '../../languages/text.ts';
 
-interface Props {
-  readonly choice: LanguageChoice;
-  readonly languages: readonly About[];
-  readonly texts: ReadonlySignal<ScreenTexts>;
-}
-
 /** What of the chosen language is not here; empty where all of it is. */
-const troubles = ({ languages, choice, texts }: Props): readonly string[] => {
-  const chosen = languages.find(({ tag }) => tag === choice.chosenLanguage.value);
+const troubles = ({ languages, chosenLanguage, texts }: PageLanguage): readonly string[] => {
+  const chosen = languages.find(({ tag }) => tag === chosenLanguage.value);
   if (chosen === undefined) return [];
   const language = chosen.name;
   return [
@@ -33,22 +24,22 @@ const troubles = ({ languages, choice, texts }: Props): readonly string[] => {
 };
 
 /** The one choice of language, for screens and voice; each language under its own name. */
-export const LanguageChooser = (props: Props) => (
+export const LanguageChooser = ({ language }: { language: PageLanguage }) => (
   <div class="language">
     <label>
       {t('Language')}
       <select
-        value={props.choice.chosenLanguage.value}
-        onChange={(event) => props.choice.choose(event.currentTarget.value)}
+        value={language.chosenLanguage.value}
+        onChange={(event) => language.choose(event.currentTarget.value)}
       >
-        {props.languages.map(({ tag, name }) => (
+        {language.languages.map(({ tag, name }) => (
           <option key={tag} value={tag} lang={tag}>
             {name}
           </option>
         ))}
       </select>
     </label>
-    {troubles(props).map((trouble) => (
+    {troubles(language).map((trouble) => (
       <p key={trouble} class="note" role="status">
         {trouble}
       </p>

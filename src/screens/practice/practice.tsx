@@ -7,8 +7,7 @@ import { cautionTexts } from '../../core/prepare/cautions.ts';
 import { listed, type Message, message } from '../../core/units/message.ts';
 import type { DistanceUnit } from '../../core/units/units.ts';
 import { t } from '../../languages/text.ts';
-import type { BodySensor } from '../../sensors/bluetooth/bodySensors.ts';
-import type { LinkState } from '../../sensors/bluetooth/link.ts';
+
 import type { PracticeModel } from '../../session/practiceModel.ts';
 import { clock } from '../format.ts';
 import { fileNameOf, OpenFile, saveFile } from '../parts/files.tsx';
@@ -132,6 +131,9 @@ const SENSOR_TEXT = {
   heart: message('Heart rate belt: {state}'),
   footPod: message('Foot pod: {state}'),
 } as const;
+type Sensors = PracticeModel['sensors']['value'];
+type BodySensor = keyof Sensors;
+type LinkState = NonNullable<Sensors[BodySensor]>;
 const LINK_STATES: Readonly<Record<LinkState, Message>> = {
   connecting: message('connecting||sensor'),
   connected: message('connected||sensor'),
@@ -143,7 +145,7 @@ const NOT_USED = message('not used||sensor');
 const sensorText = (sensor: BodySensor, state: LinkState | undefined): string =>
   t({ ...SENSOR_TEXT[sensor], values: { state: state === undefined ? NOT_USED : LINK_STATES[state] } });
 
-const Sensors = ({ model }: { model: PracticeModel }) =>
+const SensorButtons = ({ model }: { model: PracticeModel }) =>
   model.hasBluetooth ? (
     <div class="buttons">
       {(['heart', 'footPod'] as const).map((sensor) => (
@@ -213,7 +215,7 @@ export const PracticeScreen = ({ model }: { model: PracticeModel }) => {
       {'which' in chosen && <p>{t(READY_MADE_TEXT[chosen.which].about)}</p>}
       <Wishes model={model} />
       <Legs model={model} />
-      <Sensors model={model} />
+      <SensorButtons model={model} />
       <div class="buttons">
         <button type="button" class="main-button" disabled={busy.value} onClick={() => void begin()}>
           {t('Switch on')}
