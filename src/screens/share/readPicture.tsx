@@ -10,7 +10,14 @@ interface Props {
 
 /** Photographs are larger than a code needs, and reading one takes time by its area. */
 const MOST_PX = 1600;
-const LOOK_EVERY_MS = 250;
+/** Between two looks: the page goes on answering, whatever a look takes on a slow phone. */
+const LOOK_AGAIN_MS = 150;
+/** Unasked, browsers give 640 × 480, in which the squares of a plan with its course are too small. */
+const WISH = {
+  facingMode: 'environment',
+  width: { ideal: 1920 },
+  height: { ideal: 1080 },
+} satisfies MediaTrackConstraints;
 
 const pixelsOf = (source: CanvasImageSource, width: number, height: number): Pixels | null => {
   const shrink = Math.min(1, MOST_PX / Math.max(width, height));
@@ -36,29 +43,48 @@ export const ReadPicture = ({ onText, onTrouble }: Props) => {
   const video = useRef<HTMLVideoElement>(null);
   const input = useRef<HTMLInputElement>(null);
 
+  const gone = useRef(false);
+
+  const letGo = (stream: MediaStream | null): void => {
+    for (const track of stream?.getTracks() ?? []) track.stop();
+  };
   const stop = (): void => {
-    for (const track of camera.value?.getTracks() ?? []) track.stop();
+    letGo(camera.value);
     camera.value = null;
   };
-  useEffect(() => stop, []);
+  useEffect(
+    () => () => {
+      gone.current = true;
+      stop();
+    },
+    [],
+  );
   useEffect(() => {
     const element = video.current;
     if (camera.value === null || element === null) return;
     element.srcObject = camera.value;
     element.play().catch(() => {});
-    const timer = setInterval(() => {
+    let timer: ReturnType<typeof setTimeout>;
+    const lookAt = (): void => {
       const pixels = pixelsOf(element, element.videoWidth, element.videoHeight);
       const text = pixels === null ? null : readCode(pixels);
-      if (text === null) return;
+      if (text === null) {
+        timer = setTimeout(lookAt, LOOK_AGAIN_MS);
+        return;
+      }
       stop();
       onText(text);
-    }, LOOK_EVERY_MS);
-    return () => clearInterval(timer);
+    };
+    timer = setTimeout(lookAt, LOOK_AGAIN_MS);
+    return () => clearTimeout(timer);
   }, [camera.value]);
 
   const look = async (): Promise<void> => {
     try {
-      camera.value = await navigator.mediaDevices.getUserMedia({ video: { facingMode: 'environment' } });
+      const stream = await navigator.mediaDevices.getUserMedia({ video: WISH });
+      // The runner may have gone on to another screen while the browser asked.
+      if (gone.current) letGo(stream);
+      else camera.value = stream;
     } catch {
       onTrouble(
         t('The camera is not allowed, or there is none. Photograph the code and open the picture instead.'),

@@ -43,9 +43,10 @@ const endpointOf = async (child: ChildProcess): Promise<string> => {
   throw new Error('the browser did not say where it listens');
 };
 
-export const launchOwn = async (profilePath: string): Promise<OwnBrowser> => {
+/** @param more  arguments of the browser's command line besides the usual */
+export const launchOwn = async (profilePath: string, more: readonly string[] = []): Promise<OwnBrowser> => {
   const root = process.getuid?.() === 0 ? ['--no-sandbox'] : [];
-  const args = [...ARGS, ...root, `--user-data-dir=${profilePath}`, 'about:blank'];
+  const args = [...ARGS, ...more, ...root, `--user-data-dir=${profilePath}`, 'about:blank'];
   const child = spawn(chromiumPath(), args, { detached: true, stdio: ['ignore', 'ignore', 'pipe'] });
   const { pid } = child;
   if (pid === undefined) throw new Error('the browser did not start');
