@@ -48,6 +48,9 @@ export const decimalUpTo = (number: number, decimals: number): Decimal => {
   return { number: fixed, decimals: String(fixed).split('.')[1]?.length ?? 0 };
 };
 
+/** A number that comes without a word on its decimals is shown with no more than these. */
+const MOST_DECIMALS = 6;
+
 /** How a reader's language writes a message; what a language brings. */
 export interface Writing {
   readonly sentence: (message: Message) => string;
@@ -69,7 +72,8 @@ export const written = (message: Message, writing: Writing = ENGLISH): string =>
     const value = message.values[name];
     if (value === undefined) return place;
     if (typeof value === 'string') return value;
-    if (typeof value === 'number') return String(value);
+    if (typeof value === 'number')
+      return Number.isInteger(value) ? String(value) : writing.number(decimalUpTo(value, MOST_DECIMALS));
     return 'text' in value ? written(value, writing) : writing.number(value);
   });
 };
