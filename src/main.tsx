@@ -1,9 +1,8 @@
-import { computed } from '@preact/signals';
+import { computed, effect, signal } from '@preact/signals';
 import { render } from 'preact';
-import { measureLine } from './core/course/line.ts';
-import { USUAL_RECEIVER } from './core/estimate/receiver.ts';
-import { parsePlanFile } from './core/plan/parseRacePlan.ts';
-import { receiverOf, withReceiver } from './core/plan/planReceiver.ts';
+import { podSeen } from './core/estimate/podSpeed.ts';
+import { withFootPod } from './core/plan/planPod.ts';
+import { withReceiver } from './core/plan/planReceiver.ts';
 import { demoCourse } from './demo/course.ts';
 import { DEMO_PEN_S, DEMO_SEED, demoDeadM, demoPlan, demoPresses, demoRunner } from './demo/race.ts';
 import { createReviewStore } from './log/reviewStore.ts';
@@ -44,10 +43,12 @@ import { afterPaint } from './session/afterPaint.ts';
 import { readBattery, readFreeMB } from './session/battery.ts';
 import { pastRunsOf } from './session/coursePast.ts';
 import { createPlanModel } from './session/planModel.ts';
+import { createPodShelf } from './session/podShelf.ts';
 import { createPracticeModel } from './session/practiceModel.ts';
 import { createPrepareModel } from './session/prepareModel.ts';
 import { createReminders } from './session/prepareReminders.ts';
 import { simulateInWorker } from './session/prepareSimulate.ts';
+import { readConfigWith } from './session/readConfig.ts';
 import { createReadyModel } from './session/readyModel.ts';
 import { createRehearseModel } from './session/rehearseModel.ts';
 import { createReviewModel } from './session/reviewModel.ts';
@@ -138,19 +139,9 @@ const choices = createRunChoices(localStorage);
 const buttons = createButtons();
 const run = createRunModel({
   // What is believed of the phone is part of the run: its log must fold to the same calls ever after.
-  planFileNow: () => withReceiver(plan.planFile(), review.own.value?.receiver ?? null),
-  readConfig: (planFile) => {
-    const got = parsePlanFile(planFile);
-    if (!got.ok) return null;
-    const seen = receiverOf(planFile);
-    const { plan: read, course } = got.value;
-    return {
-      plan: read,
-      course: course && measureLine(course, read.distanceM),
-      voice,
-      ...(seen === null ? {} : { receiver: { ...USUAL_RECEIVER, ...seen } }),
-    };
-  },
+  planFileNow: () =>
+    withFootPod(withReceiver(plan.planFile(), review.own.value?.receiver ?? null), practice.footPod()),
+  readConfig: readConfigWith(voice),
   speaker,
   buzz: createBuzz(pageTime.nowMs),
   lock: createScreenLock(navigator.wakeLock, noSleepVideo),
@@ -228,6 +219,14 @@ const practice = createPracticeModel({
   store,
   build: import.meta.url,
   alsoSensed: (input) => run.current.value?.sense(input),
+  pods: createPodShelf(localStorage),
+});
+const raceIsRun = computed(() =>
+  ['finished', 'stopped'].includes(run.current.value?.view.value.phase.phase ?? ''),
+);
+effect(() => {
+  const cell = raceIsRun.value ? run.current.peek()?.cell : undefined;
+  if (cell !== undefined) practice.learnPod(podSeen(cell.folded().state.estimate));
 });
 
 watchVisibility((visible) => {
@@ -261,6 +260,11 @@ const PaperScreen = later(() => import('./screens/paper/paper.tsx').then((m) => 
 const WhatIfScreen = later(() => import('./screens/whatIf/whatIf.tsx').then((m) => m.WhatIfScreen));
 const PracticeScreen = later(() => import('./screens/practice/practice.tsx').then((m) => m.PracticeScreen));
 const RunsScreen = later(() => import('./screens/runs/runs.tsx').then((m) => m.RunsScreen));
+const AloudScreen = later(() =>
+  import('./screens/aloud/door.tsx').then(({ aloudScreen }) =>
+    aloudScreen({ plan, session: practice.plan, spoken: signal(english), speaker, time: pageTime }),
+  ),
+);
 const ShareScreen = later(() => import('./screens/share/share.tsx').then((m) => m.ShareScreen));
 
 render(
@@ -273,6 +277,7 @@ render(
       fuel: () => <FuelScreen model={prepare} plan={plan} />,
       day: () => <DayScreen model={prepare} plan={plan} reminders={reminders} />,
       paper: () => <PaperScreen model={prepare} plan={plan} />,
+      aloud: () => <AloudScreen />,
       whatIf: () => <WhatIfScreen model={prepare} plan={plan} />,
       practice: () => <PracticeScreen model={practice} />,
       runs: () => <RunsScreen model={review} />,

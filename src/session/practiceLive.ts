@@ -1,6 +1,8 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { Call } from '../core/cues/call.ts';
 import type { EventName } from '../core/estimate/input.ts';
+import type { PodScale } from '../core/estimate/podScale.ts';
+import { podSeen } from '../core/estimate/podSpeed.ts';
 import {
   beginPractice,
   type PracticeConfig,
@@ -24,6 +26,8 @@ export interface LivePractice {
   /** From a belt or a foot pod. */
   readonly sense: (input: RunInput) => void;
   readonly seenAgain: () => void;
+  /** What the session has shown of the foot pod; null where none was heard on the road. */
+  readonly podSeen: () => PodScale | null;
   readonly close: () => void;
 }
 
@@ -120,6 +124,7 @@ export const startLivePractice = (parts: LivePracticeParts): LivePractice => {
       watch?.renew();
       tick();
     },
+    podSeen: () => podSeen(practice.estimate),
     close,
   };
 };

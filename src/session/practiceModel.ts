@@ -2,7 +2,9 @@ import { computed, type ReadonlySignal, type Signal, signal } from '@preact/sign
 import type { Call } from '../core/cues/call.ts';
 import type { Voice } from '../core/cues/voicePort.ts';
 import type { Input } from '../core/estimate/input.ts';
+import type { PodScale } from '../core/estimate/podScale.ts';
 import { parseAnyPlan, practiceFile } from '../core/plan/parsePracticePlan.ts';
+import { footPodOf, withFootPod } from '../core/plan/planPod.ts';
 import type { PracticePlan } from '../core/plan/practicePlan.ts';
 import type { RacePlan } from '../core/plan/racePlan.ts';
 import { progression, type Week } from '../core/practice/sessions/progression.ts';
@@ -19,6 +21,7 @@ import { SESSION_STEADY, simulateSession } from '../sensors/simulatedPractice.ts
 import { OPEN_SKY } from '../sensors/simulatedReceiver.ts';
 import type { PageTime } from '../voice/device/pageTime.ts';
 import type { Speaker } from '../voice/device/speaker.ts';
+import type { PodShelf } from './podShelf.ts';
 import { type LivePractice, startLivePractice } from './practiceLive.ts';
 import { findUnfinished, type Unfinished } from './recovery.ts';
 import { inputsOf } from './reviewFold.ts';
@@ -56,6 +59,10 @@ export interface PracticeModel {
   /** Takes up a session whose page went away minutes ago; true when there is one. To be called once. */
   readonly recover: () => Promise<boolean>;
   readonly pair: (sensor: BodySensor) => Promise<void>;
+  /** What is known of the foot pod that is worn; null where none is, or nothing is known. */
+  readonly footPod: () => PodScale | null;
+  /** What a race has shown of it. */
+  readonly learnPod: (seen: PodScale | null) => void;
   /** The session by ear, done by a simulated runner. To be called in a touch. */
   readonly hear: (rate: number) => Promise<void>;
   readonly hush: () => void;
@@ -79,6 +86,7 @@ export interface PracticeParts {
   readonly build: string;
   /** A race hears the same belt. */
   readonly alsoSensed: (input: Input) => void;
+  readonly pods: PodShelf;
 }
 
 const WEEKS = 8;
@@ -129,7 +137,18 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
   let clock = runClockOf(time, parts.originMs);
   const file = (): string => practiceFile(plan.value, isoOf);
 
+  const footPod = (): PodScale | null => {
+    const link = links.get('footPod');
+    return link === undefined ? null : parts.pods.of(link.device);
+  };
+
+  const learnPod = (seen: PodScale | null): void => {
+    const link = links.get('footPod');
+    if (link !== undefined && seen !== null) parts.pods.learn(link.device, seen);
+  };
+
   const end = (): void => {
+    if (record !== null) learnPod(current.value?.podSeen() ?? null);
     record?.end();
     record = null;
     lock.release();
@@ -143,7 +162,9 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
 
   /** @param past  the session to go on with; null for a new one */
   const start = (past: Unfinished | null): void => {
-    const head = past?.head ?? ({ id: Math.round(clock.nowMs()), version: 1, planFile: file() } as const);
+    const planFile = past?.head.planFile ?? withFootPod(file(), footPod());
+    const head = past?.head ?? ({ id: Math.round(clock.nowMs()), version: 1, planFile } as const);
+    const pod = footPodOf(planFile);
     const made = startRecord({
       store: parts.store,
       head,
@@ -159,7 +180,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
     });
     record = made;
     current.value = startLivePractice({
-      config: { plan: plan.value, course: null, voice },
+      config: { plan: plan.value, course: null, voice, ...(pod === null ? {} : { footPod: pod }) },
       ear: speaker,
       buzz: parts.buzz,
       clock,
@@ -246,6 +267,8 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
       });
       if (link !== null) links.set(sensor, link);
     },
+    footPod,
+    learnPod,
     hear: async (rate) => {
       hush();
       await speaker.wake();
@@ -265,9 +288,9 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
     hush,
     leave: () => {
       current.value?.close();
+      end();
       current.value = null;
       speaker.hush();
-      end();
     },
     seenAgain: () => {
       current.value?.seenAgain();

@@ -1,8 +1,10 @@
 import type { CourseLine } from '../core/course/line.ts';
 import { measureLine } from '../core/course/line.ts';
 import type { Voice } from '../core/cues/voicePort.ts';
+import type { PodScale } from '../core/estimate/podScale.ts';
 import { type ReceiverPrior, USUAL_RECEIVER } from '../core/estimate/receiver.ts';
 import { type AnyPlan, parseAnyPlan } from '../core/plan/parsePracticePlan.ts';
+import { footPodOf } from '../core/plan/planPod.ts';
 import { receiverOf } from '../core/plan/planReceiver.ts';
 import { beginDigest, type Digest } from '../core/review/digest.ts';
 import { beginPracticeDigest, type PracticeDigest } from '../core/review/practiceDigest.ts';
@@ -15,6 +17,8 @@ export interface ReadRun {
   readonly course: CourseLine | null;
   /** What was believed of the phone when the run began. */
   readonly receiver: ReceiverPrior | null;
+  /** And of the foot pod. */
+  readonly footPod: PodScale | null;
 }
 
 export const readRun = (planFile: string): ReadRun | null => {
@@ -24,7 +28,12 @@ export const readRun = (planFile: string): ReadRun | null => {
   const course =
     plan.kind === 'race' && plan.course !== null ? measureLine(plan.course, plan.plan.distanceM) : null;
   const seen = receiverOf(planFile);
-  return { plan, course, receiver: seen && { ...USUAL_RECEIVER, ...seen } };
+  return {
+    plan,
+    course,
+    receiver: seen && { ...USUAL_RECEIVER, ...seen },
+    footPod: footPodOf(planFile),
+  };
 };
 
 export const inputsOf = (lines: readonly string[]): readonly RunInput[] => {
@@ -46,14 +55,15 @@ export interface FoldParts {
 
 /** Folds a log in slices, so that the page stays alive. */
 export const foldForReview = async (
-  { plan, course, receiver }: ReadRun,
+  { plan, course, receiver, footPod }: ReadRun,
   inputs: readonly RunInput[],
   { voice, nowMs, breathe, onShare }: FoldParts,
 ): Promise<Digest | PracticeDigest> => {
+  const pod = footPod === null ? {} : { footPod };
   const digesting =
     plan.kind === 'race'
-      ? beginDigest({ plan: plan.plan, course, voice, ...(receiver === null ? {} : { receiver }) })
-      : beginPracticeDigest({ plan: plan.plan, course: null, voice });
+      ? beginDigest({ plan: plan.plan, course, voice, ...(receiver === null ? {} : { receiver }), ...pod })
+      : beginPracticeDigest({ plan: plan.plan, course: null, voice, ...pod });
   let sliceMs = nowMs();
   for (const [i, input] of inputs.entries()) {
     digesting.take(input);

@@ -1,4 +1,5 @@
 import * as readings from './courseReadings.ts';
+import * as course from './courseState.ts';
 import { predictTrack } from './courseTracker.ts';
 import { podStep } from './freeTracker.ts';
 import type { Input } from './input.ts';
@@ -30,6 +31,11 @@ const GATE = 4;
 /** A scale that is less sure than this share does not stand in for a receiver. */
 const SURE_SHARE = 0.03;
 
+/** Readings whose error stays come one a second: each counts for as little as if it were so much larger. */
+const STAYS = 4;
+/** So far off the believed speed, in variances, a pod tells of a change. */
+const PLAIN2 = 9;
+
 const noiseOf = (pod: PodState): number => Math.sqrt(pod.noiseMps2);
 
 /** A pod was heard. Where fixes have stopped, it carries on by its speed. */
@@ -52,17 +58,17 @@ export const takePod = (
       belief: { kind: 'free', track: podStep(belief.track, atMs, speedMps, scaleSdMps, POD_SD_MPS) },
     };
   if (belief.kind === 'pen') return heard;
+  const sdMps = Math.hypot(POD_SD_MPS, STAYS * scaleSdMps);
   const contenders = belief.contenders.map((c) => {
     if (atMs <= c.track.timeMs) return c;
     const g = predictTrack(c.line, c.track, atMs);
-    readings.takeSpeed(g, speedMps, podSdMps(scaleSdMps));
+    const { innovation, variance } = readings.fitSpeed(g, speedMps);
+    if (innovation ** 2 > PLAIN2 * (variance + sdMps ** 2)) course.loosenSpeed(g, Math.abs(innovation));
+    readings.takeSpeed(g, speedMps, sdMps);
     return { ...c, track: { ...c.track, g, timeMs: atMs } };
   });
   return { ...heard, belief: { kind: 'course', contenders } };
 };
-
-/** One reading a second with an error that stays: each counts for as little as the stay asks. */
-const podSdMps = (scaleSdMps: number): number => Math.hypot(POD_SD_MPS, scaleSdMps * Math.sqrt(HORIZON_S));
 
 /** The speed of a fix together with the pod's, each by how far it can be off; and what the pod learns of it. */
 export const withPod = (
@@ -92,4 +98,4 @@ export const withPod = (
 };
 
 /** What a run has shown of the pod that was worn; null where none was heard. */
-export const podSeen = ({ pod }: EstimatorState): PodScale | null => pod?.scale ?? null;
+export const podSeen = ({ pod }: Pick<EstimatorState, 'pod'>): PodScale | null => pod?.scale ?? null;

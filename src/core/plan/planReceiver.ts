@@ -26,15 +26,19 @@ export const receiverOf = (planFile: string): PlanReceiver | null => {
   return got.ok ? got.value.receiver : null;
 };
 
-/** The same file with what is believed of the receiver in it. A file that is no JSON object stays as it is. */
-export const withReceiver = (planFile: string, believed: PlanReceiver | null): string => {
-  if (believed === null) return planFile;
+/** The same file with one more field. A file that is no JSON object stays as it is. */
+export const withField = (planFile: string, name: string, value: unknown): string => {
   const got = parseJson<Record<string, unknown>>(planFile, (value) =>
     fields<Record<string, unknown>>({})(value, '').ok
       ? { ok: true, value: value as Record<string, unknown> }
       : { ok: false, error: { place: 'the file', expected: 'an object', found: 'none' } },
   );
-  if (!got.ok) return planFile;
+  return got.ok ? `${JSON.stringify({ ...got.value, [name]: value })}\n` : planFile;
+};
+
+/** The same file with what is believed of the receiver in it. */
+export const withReceiver = (planFile: string, believed: PlanReceiver | null): string => {
+  if (believed === null) return planFile;
   const { slowSdM, lagS, lagSdS } = believed;
-  return `${JSON.stringify({ ...got.value, receiver: { slowSdM, lagS, lagSdS } })}\n`;
+  return withField(planFile, 'receiver', { slowSdM, lagS, lagSdS });
 };

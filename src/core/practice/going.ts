@@ -1,5 +1,6 @@
 import { progressAt } from '../estimate/estimator.ts';
 import { COURSE_SCALE_MEAN } from '../estimate/freeFilter.ts';
+import { podSpeed } from '../estimate/podScale.ts';
 import type { EstimatorSetup, EstimatorState } from '../estimate/state.ts';
 import type { Leg } from '../plan/practicePlan.ts';
 import { M_PER_KM } from '../units/units.ts';
@@ -48,10 +49,14 @@ export const goingAt = ({ indoors, setup, estimate, pod }: Sources, nowMs: numbe
     distanceM: distanceM * scale,
     distanceSdM,
     speedMps: speedMps * scale,
-    speedSdMps,
+    speedSdMps: Math.hypot(speedSdMps, podDoubtMps(estimate)),
     sinceS: sinceFixS,
   };
 };
+
+/** What a foot pod's scale can be off stays for minutes, which the estimate's deviation of the moment does not tell. */
+const podDoubtMps = ({ pod: heard }: EstimatorState): number =>
+  heard === null ? 0 : podSpeed(heard.scale, heard.rawMps).scaleSdMps;
 
 /** Where and when something began. */
 export interface Mark {

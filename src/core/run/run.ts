@@ -13,6 +13,7 @@ import {
   type EstimatorState,
   progressAt,
 } from '../estimate/estimator.ts';
+import type { PodScale } from '../estimate/podScale.ts';
 import type { Progress } from '../estimate/progress.ts';
 import type { ReceiverPrior } from '../estimate/receiver.ts';
 import type { RacePlan } from '../plan/racePlan.ts';
@@ -27,6 +28,8 @@ export interface RunConfig {
   readonly voice: Voice;
   /** What is known of this phone's receiver; absent: what is usual. */
   readonly receiver?: ReceiverPrior;
+  /** What was learned of the foot pod in earlier runs. */
+  readonly footPod?: PodScale;
 }
 
 /** What the inputs so far fold to. No clock, no chance: the same inputs give the same run and the same calls. */
@@ -88,6 +91,7 @@ export const beginRun = (config: RunConfig, settings: Settings = USUAL_SETTINGS)
     officialM: plan.distanceM,
     boardsM: race.boards.map((b) => b.atM),
     ...(config.receiver === undefined ? {} : { receiver: config.receiver }),
+    ...(config.footPod === undefined ? {} : { pod: config.footPod }),
   };
   return {
     config,

@@ -12,6 +12,8 @@ export interface Gatt {
   ) => Promise<{ readonly getCharacteristic: (characteristic: number) => Promise<Characteristic> }>;
 }
 export interface Device extends EventTarget {
+  /** The same for the same device on every visit of this page, and for this page alone. */
+  readonly id?: string;
   readonly name?: string;
   readonly gatt?: Gatt;
 }
@@ -26,6 +28,8 @@ export type LinkState = 'connecting' | 'connected' | 'looking' | 'off';
 
 export interface Link {
   readonly name: string;
+  /** Which device: the browser's name for it, else its own. */
+  readonly device: string;
   readonly close: () => void;
 }
 
@@ -93,6 +97,7 @@ export const holdLink = (parts: LinkParts): Link => {
   void connect();
   return {
     name: device.name ?? 'unnamed',
+    device: device.id ?? device.name ?? 'unnamed',
     close: () => {
       closed = true;
       takeBack();
