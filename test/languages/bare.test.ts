@@ -7,7 +7,7 @@ const bareOf = (source: string): readonly string[] =>
 describe('the search for texts that go past the languages', () => {
   test.each([
     ['children', 'const a = <p>One way <b>back</b></p>', ['One way', 'back']],
-    ['either branch', "const a = <p>{n > 1 ? 'many' : t('one')}</p>", ['many']],
+    ['either branch', "const a = <p>{n > 1 ? 'many' : few}</p>", ['many']],
     ['what stands before an ||', "const a = <p>{n > 1 && 'many ways'}{'few' || x}</p>", ['many ways', 'few']],
     ['attributes that are read', '<p title="far" class="far away">{x}</p>', ['far']],
     ['templates in them', `<p aria-label={\`Board \${n}\`}>{x}</p>`, ['Board']],
@@ -16,13 +16,18 @@ describe('the search for texts that go past the languages', () => {
       `<Row words="Far away" add={\`of \${n} rows\`} />`,
       ['Far away', 'of rows'],
     ],
+    [
+      'a text said once for all',
+      "const NAME = t('Plan'); const f = () => t('Plan');",
+      ['t outside a function'],
+    ],
     ['tables', "const NAMES = { plan: 'Plan', way: 'the way back' };", ['Plan', 'the way back']],
     ['states', "trouble.value = 'It could not be read.';", ['It could not be read.']],
     ['the title of the page', `document.title = \`\${name} by the clock\`;`, ['by the clock']],
-    ['values of a text', "t('Next: {what}', { what: 'The pen' })", ['The pen']],
+    ['values of a text', "() => t('Next: {what}', { what: 'The pen' })", ['The pen']],
     [
       'sayers without a literal',
-      `t(\`\${n} ways\`); message(text); plural(n, one, many)`,
+      `() => t(\`\${n} ways\`); message(text); plural(n, one, many)`,
       ['t without a literal', 'message without a literal', 'plural without literal forms'],
     ],
   ])('finds %s', (_, source, bare) => {
@@ -37,7 +42,7 @@ describe('the search for texts that go past the languages', () => {
         if (kind === 'Two words') throw new Error('Not for people');
         type Kind = 'One thing';
         const at = table['One thing'];
-        const b = <p>{n} km · {'±'}{t('One thing')}</p>;
+        const b = <p>{n} km · {'±'}</p>;
       `),
     ).toEqual([]);
   });

@@ -35,6 +35,9 @@ const valueNames = (node: Node | undefined): readonly string[] | null => {
   return names;
 };
 
+const isFunction = ({ type }: Node): boolean =>
+  ['ArrowFunctionExpression', 'FunctionExpression', 'FunctionDeclaration'].includes(type);
+
 export const textsOf = (file: string, source: string): Texts => {
   const said: Said[] = [];
   const odd: string[] = [];
@@ -80,6 +83,8 @@ export const textsOf = (file: string, source: string): Texts => {
       }
     }
     if (!SAYERS.includes(name)) return;
+    // At the top of a file it would be said once, in the language of that moment.
+    if (name !== 'message' && !within.some(isFunction)) odd.push(`${at(node)} ${name} outside a function`);
     const text = literal(args[0]);
     if (text !== null) {
       said.push({ text, where: at(node) });
