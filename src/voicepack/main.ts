@@ -1,66 +1,81 @@
-import { createHash } from 'node:crypto';
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { words } from '../languages/en/words/say.ts';
-import type { Pack, PackFile } from '../voice/packs/pack.ts';
-import { speakInCarrier } from './carrier.ts';
-import { level, trim } from './clip.ts';
-import { carrierOf, spelt } from './en/speaking.ts';
-import { loudness } from './ffmpeg.ts';
-import { openFlite } from './flite.ts';
-import { LOUD, type Mastering, master, NORMAL, PACK_RATE_HZ } from './master.ts';
-import { resample } from './resample.ts';
-import { layOut } from './sprite.ts';
+import type { Speaking } from '../languages/speaking.ts';
+import type { Words } from '../voice/words/words.ts';
+import { type Built, buildPack, factsOf, packText } from './build.ts';
+import { openEspeak } from './espeak.ts';
+import { espeakClip } from './espeakClips.ts';
+import { LOUD, NORMAL } from './master.ts';
+import { rolesOf } from './roles.ts';
 import { clipsOf } from './walk.ts';
 import type { Sound } from './wav.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
+const LANGUAGES = `${ROOT}src/languages`;
 
-/** Speed of speech: above 1 is slower than the engine's own. */
-const STRETCH = 0.9;
+/** The voice of eSpeak NG is peakier than Flite's: at -13 its peaks cannot be kept under -1 dBTP. */
+const ESPEAK_LOUD_LUFS = -14;
 
-const fileOf = (name: string, mp3: Buffer): PackFile => ({
-  file: name,
-  bytes: mp3.length,
-  sha256: createHash('sha256').update(mp3).digest('hex'),
-});
+/** A language is a folder with words in it. */
+const languages = (): readonly string[] =>
+  readdirSync(LANGUAGES).filter((tag) => existsSync(`${LANGUAGES}/${tag}/words/say.ts`));
 
-/** `npm run voice`: makes every clip that the words need, masters them and writes the MP3 files and the manifest. */
-const main = async (): Promise<void> => {
-  const flite = await openFlite('rms');
-  const clips = new Map<string, Sound>();
-  for (const name of clipsOf(words)) {
-    const sound = await speakInCarrier(flite.speak, spelt(name), carrierOf(name), STRETCH);
-    clips.set(name, resample(level(trim(sound)), PACK_RATE_HZ));
+const wordsIn = async (tag: string): Promise<Words> =>
+  ((await import(`${LANGUAGES}/${tag}/words/say.ts`)) as { words: Words }).words;
+
+/** By eSpeak NG where the folder says how to speak; English is Flite's, which is understood better. */
+const record = async (tag: string): Promise<Built> => {
+  const words = await wordsIn(tag);
+  if (!existsSync(`${LANGUAGES}/${tag}/speaking.ts`)) {
+    const { recordEnglish } = await import('./fliteClips.ts');
+    return buildPack(
+      { language: tag, voice: 'Flite rms', normal: NORMAL, loud: LOUD },
+      await recordEnglish(clipsOf(words)),
+    );
   }
-  flite.close();
-  const { sound, spans } = layOut(clips, PACK_RATE_HZ);
-  mkdirSync(`${ROOT}public/voice`, { recursive: true });
-  const ship = (name: string, mastering: Mastering): PackFile => {
-    const mp3 = master(sound, mastering);
-    const { lufs, truePeakDb } = loudness([], mp3);
-    console.log(`${name}: ${mp3.length} bytes, ${lufs} LUFS, true peak ${truePeakDb} dBTP`);
-    writeFileSync(`${ROOT}public/voice/${name}`, mp3);
-    return fileOf(name, mp3);
-  };
-  const pack: Pack = {
-    version: 1,
-    language: 'en',
-    voice: 'Flite rms',
-    sampleRateHz: PACK_RATE_HZ,
-    samples: sound.samples.length,
-    variants: { normal: ship('en.mp3', NORMAL), loud: ship('en-loud.mp3', LOUD) },
-    clips: Object.fromEntries(spans),
-  };
-  const rows = Object.entries(pack.clips).map(
-    ([name, span]) => `    ${JSON.stringify(name)}: [${span.join(', ')}]`,
+  const { speaking } = (await import(`${LANGUAGES}/${tag}/speaking.ts`)) as { speaking: Speaking };
+  const speak = await openEspeak(speaking);
+  const clips = new Map<string, Sound>();
+  for (const [clip, role] of rolesOf(words)) clips.set(clip, espeakClip(speak, clip, role, speaking));
+  return buildPack(
+    { language: tag, voice: speaking.name, normal: NORMAL, loud: { ...LOUD, lufs: ESPEAK_LOUD_LUFS } },
+    clips,
   );
-  const head = JSON.stringify({ ...pack, clips: {} }, null, 2);
-  writeFileSync(
-    `${ROOT}src/languages/en/pack.json`,
-    `${head.replace('"clips": {}', `"clips": {\n${rows.join(',\n')}\n  }`)}\n`,
-  );
-  console.log(`${spans.size} clips, ${(sound.samples.length / PACK_RATE_HZ).toFixed(1)} s`);
 };
 
-await main();
+const write = (tag: string, { pack, files }: Built): void => {
+  mkdirSync(`${ROOT}public/voice`, { recursive: true });
+  for (const [name, mp3] of files) writeFileSync(`${ROOT}public/voice/${name}`, mp3);
+  writeFileSync(`${LANGUAGES}/${tag}/pack.json`, packText(pack));
+};
+
+/** Names of the files that are not, byte for byte, what was built. */
+const differing = (tag: string, { pack, files }: Built): readonly string[] => {
+  const isSame = (path: string, bytes: Buffer): boolean =>
+    existsSync(path) && readFileSync(path).equals(bytes);
+  const sounds = [...files].filter(([name, mp3]) => !isSame(`${ROOT}public/voice/${name}`, mp3));
+  const manifest = isSame(`${LANGUAGES}/${tag}/pack.json`, Buffer.from(packText(pack)));
+  return [...sounds.map(([name]) => name), ...(manifest ? [] : [`${tag}/pack.json`])];
+};
+
+/**
+ * `npm run voice`: makes every clip that the words of each language need, masters them and writes the MP3 files and the
+ * manifests. `-- de fr` for some languages; `-- --check` builds and compares, and writes nothing.
+ */
+const main = async (args: readonly string[]): Promise<void> => {
+  const asked = args.filter((arg) => !arg.startsWith('--'));
+  const here = languages();
+  const unknown = asked.filter((tag) => !here.includes(tag));
+  if (unknown.length > 0) throw new Error(`no language ${unknown.join(', ')}; there are ${here.join(', ')}`);
+  for (const tag of asked.length > 0 ? asked : here) {
+    const built = await record(tag);
+    for (const fact of factsOf(built)) console.log(fact);
+    if (args.includes('--check')) {
+      const other = differing(tag, built);
+      console.log(other.length === 0 ? `${tag}: the same bytes` : `${tag}: differs in ${other.join(', ')}`);
+      if (other.length > 0) process.exitCode = 1;
+    } else write(tag, built);
+  }
+};
+
+await main(process.argv.slice(2));
