@@ -14,14 +14,15 @@ import { type Message, message } from '../core/units/message.ts';
 import { refusal } from '../languages/refusal.ts';
 import { t } from '../languages/text.ts';
 import type { LogStore } from '../log/store.ts';
-import { type BodySensor, pairSensor } from '../sensors/bluetooth/bodySensors.ts';
-import type { Bluetooth, Link, LinkState } from '../sensors/bluetooth/link.ts';
+import type { BodySensor } from '../sensors/bluetooth/bodySensors.ts';
+import type { Bluetooth, LinkState } from '../sensors/bluetooth/link.ts';
 import { type FixWatchPorts, watchFixes } from '../sensors/geolocation.ts';
 import { SESSION_STEADY, simulateSession } from '../sensors/simulatedPractice.ts';
 import { OPEN_SKY } from '../sensors/simulatedReceiver.ts';
 import type { PageTime } from '../voice/device/pageTime.ts';
 import type { Speaker } from '../voice/device/speaker.ts';
 import type { PodShelf } from './podShelf.ts';
+import { createBody } from './practiceBody.ts';
 import { type LivePractice, startLivePractice } from './practiceLive.ts';
 import { findUnfinished, type Unfinished } from './recovery.ts';
 import { inputsOf } from './reviewFold.ts';
@@ -115,9 +116,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
   const penAt = signal('');
   const said = signal<Message | null>(null);
   const current = signal<LivePractice | null>(null);
-  const sensors = signal<Readonly<Partial<Record<BodySensor, LinkState>>>>({});
   const replay = signal<Replay | null>(null);
-  const links = new Map<BodySensor, Link>();
   let record: RunRecord | null = null;
 
   const plan = computed((): PracticePlan => {
@@ -136,19 +135,18 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
 
   let clock = runClockOf(time, parts.originMs);
   const file = (): string => practiceFile(plan.value, isoOf);
-
-  const footPod = (): PodScale | null => {
-    const link = links.get('footPod');
-    return link === undefined ? null : parts.pods.of(link.device);
-  };
-
-  const learnPod = (seen: PodScale | null): void => {
-    const link = links.get('footPod');
-    if (link !== undefined && seen !== null) parts.pods.learn(link.device, seen);
-  };
+  const body = createBody({
+    bluetooth: parts.bluetooth,
+    nowMs: () => clock.nowMs(),
+    onInput: (input) => {
+      current.value?.sense(input);
+      parts.alsoSensed(input);
+    },
+    pods: parts.pods,
+  });
 
   const end = (): void => {
-    if (record !== null) learnPod(current.value?.podSeen() ?? null);
+    if (record !== null) body.learnPod(current.value?.podSeen() ?? null);
     record?.end();
     record = null;
     lock.release();
@@ -162,7 +160,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
 
   /** @param past  the session to go on with; null for a new one */
   const start = (past: Unfinished | null): void => {
-    const planFile = past?.head.planFile ?? withFootPod(file(), footPod());
+    const planFile = past?.head.planFile ?? withFootPod(file(), body.footPod());
     const head = past?.head ?? ({ id: Math.round(clock.nowMs()), version: 1, planFile } as const);
     const pod = footPodOf(planFile);
     const made = startRecord({
@@ -208,7 +206,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
     weeks: computed(() => progression(WEEKS, longMin.value)),
     said,
     current,
-    sensors,
+    sensors: body.states,
     hasBluetooth: parts.bluetooth !== undefined,
     replay,
     openFile: (text) => {
@@ -247,28 +245,9 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
         return false;
       }
     },
-    pair: async (sensor) => {
-      if (parts.bluetooth === undefined) return;
-      links.get(sensor)?.close();
-      const link = await pairSensor(sensor, {
-        bluetooth: parts.bluetooth,
-        nowMs: () => clock.nowMs(),
-        after: (ms, then) => {
-          const timer = setTimeout(then, ms);
-          return () => clearTimeout(timer);
-        },
-        onInput: (input) => {
-          current.value?.sense(input);
-          parts.alsoSensed(input);
-        },
-        onState: (which, state) => {
-          sensors.value = { ...sensors.value, [which]: state };
-        },
-      });
-      if (link !== null) links.set(sensor, link);
-    },
-    footPod,
-    learnPod,
+    pair: body.pair,
+    footPod: body.footPod,
+    learnPod: body.learnPod,
     hear: async (rate) => {
       hush();
       await speaker.wake();
