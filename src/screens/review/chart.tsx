@@ -68,7 +68,7 @@ export const Chart = ({ title, xs, xUnit, lines, band, format, upsideDown, zero 
         },
         axes: [
           {
-            ...axisOf((v) => shownNumber(decimalUpTo(v, 2)), [1]),
+            ...axisOf((v) => shownNumber(decimalUpTo(v, 4)), [1]),
             size: 34,
             label: xUnit,
             labelSize: 18,
