@@ -33,14 +33,17 @@ export const OpenFile = ({ label, accept, onText }: OpenProps) => {
   );
 };
 
-/** Hands the runner a text as a file; it never leaves the machine. */
-export const saveFile = (name: string, type: string, text: string): void => {
-  const url = URL.createObjectURL(new Blob([text], { type }));
+/** Some browsers begin to read only after the click was dealt with. */
+const KEEP_MS = 60_000;
+
+/** Hands the runner a text or bytes as a file; it never leaves the machine. */
+export const saveFile = (name: string, type: string, content: string | Blob): void => {
+  const url = URL.createObjectURL(new Blob([content], { type }));
   const link = document.createElement('a');
   link.href = url;
   link.download = name;
   link.click();
-  URL.revokeObjectURL(url);
+  setTimeout(() => URL.revokeObjectURL(url), KEEP_MS);
 };
 
 /** A name that every file system takes. */

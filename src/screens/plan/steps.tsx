@@ -10,6 +10,7 @@ const NAMES: Readonly<Record<(typeof PREPARE)[number], Message>> = {
   fuel: message('Fuel'),
   day: message('Race day'),
   paper: message('Paper'),
+  aloud: message('Sound file'),
   whatIf: message('What if'),
 };
 

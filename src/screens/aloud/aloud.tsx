@@ -1,0 +1,147 @@
+import { decimal } from '../../core/units/message.ts';
+import type { DistanceUnit } from '../../core/units/units.ts';
+import { t } from '../../languages/text.ts';
+import type { AloudModel } from '../../session/aloudModel.ts';
+import { span } from '../format.ts';
+import { fileNameOf, saveFile } from '../parts/files.tsx';
+import { Choice } from '../plan/field.tsx';
+import { Cautions } from '../plan/fineprint.tsx';
+import { Steps } from '../plan/steps.tsx';
+import { AloudLines } from './aloudLines.tsx';
+
+interface Props {
+  readonly model: AloudModel;
+  readonly unit: DistanceUnit;
+  /** The clock that the goal is by. */
+  readonly goalBy: 'own' | 'gun';
+}
+
+/** Room to put the player away, and to begin before the start. */
+const LEADS_S = [0, 10, 30, 60, 300] as const;
+const leadText = (leadS: number): string =>
+  leadS === 0
+    ? t('At the start')
+    : leadS < 60
+      ? t('{n} s before', { n: leadS })
+      : t('{n} min before', { n: leadS / 60 });
+
+const howText = (leadS: number, goalBy: Props['goalBy']): string => {
+  if (leadS === 0)
+    return goalBy === 'gun' ? t('Start it at the gun.') : t('Start it as you cross the start line.');
+  const values = { lead: span(leadS) };
+  return goalBy === 'gun'
+    ? t('Start it {lead} before the gun. Three short notes count down; the long fourth is the gun.', values)
+    : t(
+        'Start it {lead} before you cross the start line. Three short notes count down; the long fourth is the start.',
+        values,
+      );
+};
+
+export const AloudScreen = ({ model, unit, goalBy }: Props) => {
+  const isRace = model.source.value === 'race';
+  return (
+    <main class="aloud">
+      <Steps here="aloud" />
+      <header class="lead-in">
+        <h1>{t('Sound file')}</h1>
+        <p>
+          {t(
+            'The whole plan said aloud, as one file: for a player, a watch that plays music, or a phone that locks its screen.',
+          )}
+        </p>
+      </header>
+      <div class="plan-sides">
+        <section class="plan-form" aria-label={t('What the file is to say')}>
+          <Choice
+            label={t('What is said')}
+            name="aloudSource"
+            options={[
+              ['race', t('The race plan')],
+              ['session', t('The practice session')],
+            ]}
+            value={model.source.value}
+            onChange={(source) => {
+              model.source.value = source;
+            }}
+          />
+          {isRace && (
+            <Choice
+              label={t('Where you should be by now')}
+              name="aloudPlaces"
+              options={[
+                ['boards', unit === 'km' ? t('Every kilometre') : t('Every mile')],
+                ['checkpoints', t('Checkpoints alone')],
+              ]}
+              value={model.places.value}
+              onChange={(places) => {
+                model.places.value = places;
+              }}
+            />
+          )}
+          <Choice
+            label={t('Started')}
+            name="aloudLead"
+            options={LEADS_S.map((leadS) => [String(leadS), leadText(leadS)] as const)}
+            value={String(model.leadS.value)}
+            onChange={(leadS) => {
+              model.leadS.value = Number(leadS);
+            }}
+          />
+          <p>{howText(model.leadS.value, isRace ? goalBy : 'own')}</p>
+          <p class="note">
+            {t(
+              'It goes by the clock and knows nothing of where you are: it says where the plan has you. Paused, it is late by as long.',
+            )}
+          </p>
+          <Make model={model} />
+          <Cautions keys={['rules', 'traffic', 'chest', 'general']} />
+        </section>
+        <AloudLines model={model} />
+      </div>
+    </main>
+  );
+};
+
+/** What the file will be, and the buttons that make it. */
+const Make = ({ model }: { model: AloudModel }) => {
+  const sheet = model.sheet.value;
+  if (!sheet.ok)
+    return (
+      <p class="field-error" role="status">
+        {t(sheet.error)}
+      </p>
+    );
+  const { lines, lengthS, aboutBytes, dropped } = sheet.value;
+  const isMaking = model.state.value === 'making';
+  const saveMp3 = async (): Promise<void> => {
+    const blob = await model.mp3();
+    if (blob !== null) saveFile(fileNameOf(model.title.value, 'mp3'), 'audio/mpeg', blob);
+  };
+  const saveVtt = async (): Promise<void> => {
+    const text = await model.vtt();
+    if (text !== null) saveFile(fileNameOf(model.title.value, 'vtt'), 'text/vtt', text);
+  };
+  return (
+    <>
+      <p>
+        {t('{n} calls and tones, {length}, about {size} MB.', {
+          n: lines.length,
+          length: span(lengthS),
+          size: decimal(aboutBytes / 1e6, 1),
+        })}{' '}
+        {dropped > 0 && t('Without room between others and left out: {n}.', { n: dropped })}
+      </p>
+      <div class="buttons">
+        <button type="button" class="main-button" disabled={isMaking} onClick={() => void saveMp3()}>
+          {t('Save as MP3')}
+        </button>
+        <button type="button" disabled={isMaking} onClick={() => void saveVtt()}>
+          {t('Save the words (WebVTT)')}
+        </button>
+      </div>
+      <p class="note" role="status">
+        {model.trouble.value !== null ? t(model.trouble.value) : isMaking ? t('A moment …') : ''}
+      </p>
+    </>
+  );
+};
