@@ -2,6 +2,7 @@ import { courseFileErrorM } from './courseFile.ts';
 import { SHAPES, type Shape } from './courses.ts';
 import { limitsOf } from './limit.ts';
 import { odometerErrorsS } from './odometer.ts';
+import { FIELDS, runnerOf } from './people.ts';
 import {
   distanceClaims,
   driftClaims,
@@ -14,7 +15,9 @@ import {
 } from './race.ts';
 import { type Claim, coverage, mean, rms } from './stats.ts';
 import { fixed, percent, printTable } from './table.ts';
-import { type Mode, RECEPTIONS, type Reception, worldOf } from './worlds.ts';
+import { HALF, type Mode, RECEPTIONS, type Reception, worldOf } from './worlds.ts';
+
+const receptions = Object.keys(RECEPTIONS) as Reception[];
 
 /** All that one race says about the estimate. */
 interface Score {
@@ -35,7 +38,11 @@ interface Score {
 const PROJECTION_EVERY = 60;
 
 const score = (shape: Shape, reception: Reception, mode: Mode, seed: number): Score => {
-  const world = worldOf({ shape, reception, mode, seed });
+  // Every row has runners of several fields.
+  const field =
+    FIELDS[(seed + SHAPES.indexOf(shape) + receptions.indexOf(reception)) % FIELDS.length] ?? 'steady';
+  const runner = runnerOf(field, HALF.distanceM, HALF.goalS, seed);
+  const world = worldOf({ shape, reception, mode, runner, seed });
   const raced = race(world);
   const settled = raced.samples[0]?.ownS ?? 0;
   return {
@@ -100,8 +107,6 @@ const without = (name: string, scores: readonly Score[]): string[] => [
   ...heard(scores),
   ...honest(scores),
 ];
-
-const receptions = Object.keys(RECEPTIONS) as Reception[];
 
 /** How right the spoken numbers are, and how honest about it. */
 export const printAccuracy = (seeds: readonly number[]): void => {

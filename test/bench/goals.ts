@@ -1,81 +1,117 @@
-import { chanceOf } from '../../src/core/units/chance.ts';
+import { FIELDS, type Field, runnerOf } from './people.ts';
 import { race } from './race.ts';
-import { mean } from './stats.ts';
+import { type Claim, coverage, mean, rms } from './stats.ts';
 import { fixed, percent, printTable } from './table.ts';
-import { planOf, worldOf } from './worlds.ts';
-
-/**
- * Runners who may or may not make it: each day's speed is off the plan by a per cent or so, and in the second half it
- * changes evenly. One field holds its pace on average; in the other most fade, as real fields do: Nikolaidis et al.,
- * Medicina 55 (2019) 14, find over 7258 half marathons each part slower than the one before, 4.1 % from part to part.
- */
-const FIELDS = [
-  { name: 'hold on average', fadeMeanShare: 0 },
-  { name: 'most fade', fadeMeanShare: 0.02 },
-] as const;
-type Field = (typeof FIELDS)[number];
-const DAY_SD_SHARE = 0.012;
-const FADE_SD_SHARE = 0.02;
+import { planOf, type Reception, worldOf } from './worlds.ts';
 
 /** Ten kilometres take half the time of a half marathon to simulate and show the same. */
 const TEN = planOf({ distanceM: 10000, goalS: 2700, checkpointsM: [5000] });
 const EVERY_S = 60;
 const BINS = 10;
+const RECEIVED = ['open', 'town', 'tall, two tunnels'] as const satisfies readonly Reception[];
+const PHASES = [0.25, 0.5, 0.75, 0.95] as const;
 
 interface Said {
   readonly chance: number;
   readonly made: boolean;
 }
 
-const sayings = ({ fadeMeanShare }: Field, seed: number): Said[] => {
-  const chance = chanceOf(seed + 5000);
-  const day = DAY_SD_SHARE * chance.normal();
-  const fade = fadeMeanShare + FADE_SD_SHARE * chance.normal();
-  const world = worldOf({
-    plan: TEN,
-    shape: 'city',
-    reception: seed % 2 === 0 ? 'open' : 'town',
-    runner: {
-      // A fade from half-way costs a quarter of itself over the race: the field makes the goal half of the time.
-      stretches: [{ fromM: 0, toM: TEN.distanceM, share: day + fadeMeanShare / 4 }],
-      fade: { fromM: TEN.distanceM / 2, share: fade },
-    },
-    seed,
-  });
+/** All that one race says about its end. */
+interface Foretold {
+  readonly field: Field;
+  readonly reception: Reception;
+  readonly said: readonly Said[];
+  /** Projected finish where the share of PHASES is run. */
+  readonly at: readonly (Claim | null)[];
+}
+
+const foretell = (field: Field, reception: Reception, seed: number): Foretold => {
+  const runner = runnerOf(field, TEN.distanceM, TEN.goalS, seed);
+  const world = worldOf({ plan: TEN, shape: seed % 2 === 0 ? 'city' : 'laps', reception, runner, seed });
   const finishS = world.run.truth.crossingS(TEN.distanceM) ?? Number.POSITIVE_INFINITY;
   const made = finishS <= TEN.goalS;
+  const { samples } = race(world);
   let nextS = EVERY_S;
   const said: Said[] = [];
-  for (const { ownS, drift } of race(world).samples) {
+  for (const { ownS, drift } of samples) {
     if (ownS < nextS) continue;
     nextS += EVERY_S;
     said.push({ chance: drift.goalChance, made });
   }
-  return said;
+  const at = PHASES.map((share): Claim | null => {
+    const drift = samples.find(({ trueM }) => trueM >= share * TEN.distanceM)?.drift;
+    return drift?.projectedFinishS == null
+      ? null
+      : { error: drift.projectedFinishS - finishS, sd: drift.projectedFinishSdS };
+  });
+  return { field, reception, said, at };
 };
 
-/** Of the times when it said 70 to 80 %, how many came true. */
-export const printGoals = (races: number): void => {
-  const said = FIELDS.map((field) => Array.from({ length: races }, (_, i) => sayings(field, i + 1)).flat());
+const isClaim = (claim: Claim | null | undefined): claim is Claim => claim != null;
+
+const printChances = (all: readonly Foretold[], races: number): void => {
+  const columns: readonly (readonly Said[])[] = [
+    ...FIELDS.map((field) => all.filter((f) => f.field === field).flatMap((f) => f.said)),
+    all.flatMap((f) => f.said),
+  ];
+  const names = [...FIELDS, 'all'];
   const rows = Array.from({ length: BINS }, (_, bin) => [
     `${bin * BINS}–${(bin + 1) * BINS} %`,
-    ...said.flatMap((ofField) => {
-      const inBin = ofField.filter((s) => Math.min(BINS - 1, Math.floor(s.chance * BINS)) === bin);
+    ...columns.flatMap((said) => {
+      const inBin = said.filter((s) => Math.min(BINS - 1, Math.floor(s.chance * BINS)) === bin);
       return [String(inBin.length), percent(mean(inBin.map((s) => (s.made ? 1 : 0))))];
     }),
   ]);
+  const brier = (said: readonly Said[]): number =>
+    mean(said.map(({ chance, made }) => (chance - (made ? 1 : 0)) ** 2));
   printTable(
     `Chance of the goal (10 km, ${races} races a field, asked once a minute)`,
-    ['said', ...FIELDS.flatMap(({ name }) => [`times, ${name}`, `came true, ${name}`])],
+    ['said', ...names.flatMap((name) => [`times, ${name}`, `came true, ${name}`])],
+    [...rows, ['Brier score (even odds: 0.25)', ...columns.flatMap((said) => ['', fixed(brier(said), 3)])]],
+  );
+};
+
+const printFinishes = (all: readonly Foretold[]): void => {
+  const row = (name: string, of: readonly Foretold[]): string[] => [
+    name,
+    String(of.length),
+    ...PHASES.flatMap((_, i) => {
+      const claims = of.map((f) => f.at[i]).filter(isClaim);
+      return [percent(coverage(claims)), fixed(rms(claims.map((c) => c.error)), 1)];
+    }),
+    percent(coverage(of.flatMap((f) => f.at.filter(isClaim)))),
+  ];
+  printTable(
+    'Projected finish: how often its 95 % interval holds, and how far off it is (10 km)',
     [
-      ...rows,
-      [
-        'Brier score (even odds: 0.25)',
-        ...said.flatMap((ofField) => [
-          '',
-          fixed(mean(ofField.map(({ chance, made }) => (chance - (made ? 1 : 0)) ** 2)), 3),
-        ]),
-      ],
+      'who and where',
+      'races',
+      ...PHASES.flatMap((p) => [`holds at ${percent(p)}`, 'off, s RMS']),
+      'holds, all',
+    ],
+    [
+      ...FIELDS.map((field) =>
+        row(
+          field,
+          all.filter((f) => f.field === field),
+        ),
+      ),
+      ...RECEIVED.map((reception) =>
+        row(
+          reception,
+          all.filter((f) => f.reception === reception),
+        ),
+      ),
+      row('**all**', all),
     ],
   );
+};
+
+/** Of the times when it said 70 to 80 %, how many came true; and how often the projected finish is right. */
+export const printGoals = (races: number): void => {
+  const all = FIELDS.flatMap((field) =>
+    Array.from({ length: races }, (_, i) => foretell(field, RECEIVED[i % RECEIVED.length] ?? 'open', i + 1)),
+  );
+  printChances(all, races);
+  printFinishes(all);
 };

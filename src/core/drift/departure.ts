@@ -1,5 +1,6 @@
-import { M_PER_KM } from '../units/units.ts';
-import { beginWaver, seeRate, WAVER_TAU_S, type Waver, waverVariance } from './waver.ts';
+import { WAVER_TAU_S } from './manner.ts';
+import { rateNoise } from './noise.ts';
+import { beginWaver, seeRate, type Waver, waverVariance } from './waver.ts';
 
 /**
  * Has the runner left the planned pace, and is it real? A sequential test: cumulative sums (Page, E. S.: Continuous
@@ -62,8 +63,6 @@ const CLIP = 3;
 const LASTS_S = 10;
 const LARGE = 0.1;
 const LARGE_LASTS_S = 25;
-/** The estimate's own belief in how fast a speed changes, (m/s)² per second: leads from its deviation to the noise behind. */
-const SPEED_WALK = 2.6e-4;
 /** Share of what the estimate still holds back (its lag times the departure now) that is counted in advance. */
 const IN_ADVANCE = 0.6;
 /** Where the speed is hardly known the lag means nothing. */
@@ -110,13 +109,8 @@ interface Noise {
 }
 
 const noiseOf = (waver: Waver, e: Evidence): Noise => {
-  const perMps = e.paceSPerKm / M_PER_KM;
-  // A filter that follows a walk of power q in white noise of power r settles at the variance √(q r), with a lag of √(r/q).
-  const lagS = e.speedSdMps ** 2 / SPEED_WALK;
-  const receiver = lagS * (e.speedSdMps * perMps) ** 2;
-  // Half that variance is noise; the other half is what it cannot follow.
-  const noise = (e.speedSdMps * perMps) ** 2 / 2;
-  return { power: receiver + 2 * WAVER_TAU_S * waverVariance(waver, noise, lagS), lagS };
+  const { power, lagS, variance } = rateNoise(e.speedSdMps, e.paceSPerKm);
+  return { power: power + 2 * WAVER_TAU_S * waverVariance(waver, variance, lagS), lagS };
 };
 
 /** @param away departure on this side; @param beyond the same, clipped, less what is told or welcome and the slack */

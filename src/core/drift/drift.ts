@@ -1,10 +1,9 @@
 import type { Progress } from '../estimate/progress.ts';
 import type { RacePlan } from '../plan/racePlan.ts';
 import type { Schedule } from '../plan/schedule.ts';
-import { normalBelow } from '../units/normal.ts';
 import { M_PER_KM } from '../units/units.ts';
 import type { Keeping } from './keeping.ts';
-import { projectionSdS } from './projection.ts';
+import { chanceWithin, projectRest } from './projection.ts';
 
 /** Estimate against schedule, at one instant. Ahead is positive, behind negative. */
 export interface Drift {
@@ -54,16 +53,15 @@ export const driftAt = (
   const { aheadS, aheadSdS } = aheadAt(schedule, progress, clocks.goalS);
   const remainingM = schedule.distanceM - progress.distanceM;
   const remainingPlanS = schedule.timeAtS(schedule.distanceM) - schedule.timeAtS(progress.distanceM);
-  const remainingS = keeping.rate > 0 ? remainingPlanS / keeping.rate : Number.POSITIVE_INFINITY;
-  const hasProjection = progress.distanceM > 0 && Number.isFinite(remainingS);
-  const sdS = projectionSdS(aheadSdS, keeping, remainingS);
+  const hasProjection = progress.distanceM > 0;
+  const projection = projectRest(keeping, remainingPlanS, aheadSdS);
   const leftS = plan.goalS - clocks.goalS;
   return {
     aheadS,
     aheadSdS,
-    projectedFinishS: hasProjection ? clocks.ownS + remainingS : null,
-    projectedFinishSdS: sdS,
+    projectedFinishS: hasProjection ? clocks.ownS + projection.restS : null,
+    projectedFinishSdS: projection.sdS,
     neededPaceSPerKm: remainingM > 0 && leftS > 0 ? (leftS / remainingM) * M_PER_KM : null,
-    goalChance: hasProjection ? normalBelow((leftS - remainingS) / sdS) : 0,
+    goalChance: hasProjection ? chanceWithin(projection, leftS) : 0,
   };
 };

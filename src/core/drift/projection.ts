@@ -1,30 +1,41 @@
+import { normalBelow } from '../units/normal.ts';
 import type { Keeping } from './keeping.ts';
+import { restBy, weightsOf } from './manner.ts';
+
+/** How long the rest of a race takes: a mixture of normal distributions, one for each guess at the runner's manner. */
+export interface Projection {
+  readonly parts: readonly { readonly weight: number; readonly restS: number; readonly sdS: number }[];
+  /** Mean and standard deviation of the whole. */
+  readonly restS: number;
+  readonly sdS: number;
+}
+
+/** What is not known of the rest by anything else: a corner, a crowd, a station. */
+const LEAST_SD_S = 0.5;
+/** Nobody is projected to go slower than this for the rest of a race. */
+const LEAST_RATE = 0.2;
 
 /**
- * How far a projected finish can be off, as a standard deviation made of four independent parts.
- *
- * People do not run the rest as they ran the last minutes. Over a half marathon speed changed by 4.1 % between segments
- * on average, and more in the marathon (Nikolaidis et al. 2019, Medicina 55(1):14); the second half of major marathons
- * was slower by 3.4 ± 2.7 % among good men and 2.8 ± 2.1 % among good women (Kais et al. 2019). Runners with a voice in
- * the ear that tells them of each departure are steadier than a field without: the lower end is taken.
+ * The rest of the race.
+ * @param remainingPlanS schedule seconds that are left
+ * @param aheadSdS how well the place is known, in seconds
  */
-
-/** The pace kept up wanders: standard deviation of its relative change grows with the root of the time, per √s. */
-const FADE_PER_SQRT_S = 0.0004;
-/** Waver about the pace kept up: 1.5 % over 50 s, as recordings of runners on their own show. */
-const WAVER = 0.015;
-const WAVER_TAU_S = 50;
-/** What is not known of the rest by any of these: a corner, a crowd, a station. */
-const LEAST_SD_S = 0.5;
-
-/** Standard deviation of a projected finish, `remainingS` seconds before it. */
-export const projectionSdS = (aheadSdS: number, keeping: Keeping, remainingS: number): number => {
-  // The mean of a waver over a memory of weight w has variance waver² · 2τ / w.
-  const rateSd = WAVER * Math.sqrt(Math.min(1, (2 * WAVER_TAU_S) / keeping.weightS));
-  const byRateS = rateSd * remainingS;
-  // The integral of the same waver over the rest.
-  const byWaverS = WAVER * Math.sqrt(2 * WAVER_TAU_S * remainingS);
-  // The integral of a random walk of the pace: q √(L³/3).
-  const byFadeS = FADE_PER_SQRT_S * Math.sqrt(remainingS ** 3 / 3);
-  return Math.hypot(aheadSdS, byRateS, byWaverS, byFadeS, LEAST_SD_S);
+export const projectRest = (keeping: Keeping, remainingPlanS: number, aheadSdS: number): Projection => {
+  const weights = weightsOf(keeping.manners);
+  const parts = keeping.manners.map((manner, i) => {
+    const { rate, sdS } = restBy(manner, Math.max(0, remainingPlanS));
+    const atRate = Math.max(LEAST_RATE, rate);
+    return {
+      weight: weights[i] ?? 0,
+      restS: remainingPlanS / atRate,
+      sdS: Math.hypot(sdS / atRate, aheadSdS, LEAST_SD_S),
+    };
+  });
+  const restS = parts.reduce((sum, p) => sum + p.weight * p.restS, 0);
+  const variance = parts.reduce((sum, p) => sum + p.weight * (p.sdS ** 2 + (p.restS - restS) ** 2), 0);
+  return { parts, restS, sdS: Math.sqrt(variance) };
 };
+
+/** Probability that the rest takes no longer than `leftS`. */
+export const chanceWithin = ({ parts }: Projection, leftS: number): number =>
+  parts.reduce((sum, p) => sum + p.weight * normalBelow((leftS - p.restS) / p.sdS), 0);

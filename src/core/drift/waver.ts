@@ -1,3 +1,5 @@
+import { WAVER_TAU_S } from './manner.ts';
+
 /**
  * How much this runner's pace waves about of itself, learned as they run. One who waves by 1.5 % would be called every
  * other minute by a test made for a metronome.
@@ -23,8 +25,6 @@ const FIRST_S = 120;
 const CLIP = 5;
 /** The first minutes are unruly, and the estimate is finding its feet: nothing is learned from them. */
 const UNRULY_S = 120;
-/** Memory of a waver: hills, bends and company last about this long. */
-export const WAVER_TAU_S = 50;
 /** Of what is remembered for `tauS` seconds this share of the variance remains when the last minute's middle is taken off. */
 const leftOf = (tauS: number): number => MIDDLE_S / (MIDDLE_S + tauS);
 /** Share of the noise taken off: at 0.9 a metronome is now and then thought to wave a little, and false alarms are rarest. */

@@ -13,7 +13,7 @@ import { lookForSettle } from '../cues/rules/settle.ts';
 import { LOST_AFTER_S, lookForSignal } from '../cues/rules/signal.ts';
 import { lookForStation } from '../cues/rules/station.ts';
 import { follow, newTarget, rest, tell } from '../drift/departure.ts';
-import { keepOn, rateNow } from '../drift/keeping.ts';
+import { keepOn, seenRate } from '../drift/keeping.ts';
 import { type Draft, isQuiet, letSpeak, momentOf, offerTo } from './draft.ts';
 import type { Watch } from './watch.ts';
 
@@ -72,8 +72,11 @@ const lookAtLegs = (draft: Draft, moment: Moment): void => {
 };
 
 const lookAtPace = (draft: Draft, moment: Moment, dtS: number): void => {
-  if (isSeen(moment))
-    draft.keeping = keepOn(draft.keeping, rateNow(draft.race.schedule, moment.progress), dtS);
+  draft.keeping = keepOn(
+    draft.keeping,
+    isSeen(moment) ? seenRate(draft.race.schedule, moment.progress) : null,
+    dtS,
+  );
   if (moment.progress.sinceFixS > LOST_AFTER_S) draft.departure = rest(draft.departure);
   const evidence = paceEvidence(draft.watch.pace, moment, dtS, letOff(draft.watch.push, moment));
   if (evidence === null) return;

@@ -2,7 +2,7 @@ import type { Moment } from '../../../src/core/cues/moment.ts';
 import { type Race, raceOf } from '../../../src/core/cues/race.ts';
 import { beginDeparture } from '../../../src/core/drift/departure.ts';
 import { aheadAt, clocksAt, driftAt } from '../../../src/core/drift/drift.ts';
-import { beginKeeping, type Keeping } from '../../../src/core/drift/keeping.ts';
+import { beginKeeping, type Keeping, keepOn } from '../../../src/core/drift/keeping.ts';
 import type { Progress } from '../../../src/core/estimate/progress.ts';
 import type { RacePlan } from '../../../src/core/plan/racePlan.ts';
 import { scheduleOf } from '../../../src/core/plan/schedule.ts';
@@ -45,6 +45,15 @@ interface At {
   readonly pressedM?: number | null;
 }
 
+/** After a quarter of an hour at one rate. */
+export const keptAt = (rate: number): Keeping => {
+  let keeping = beginKeeping;
+  for (let s = 0; s < 900; s++) keeping = keepOn(keeping, { rate, noisePower: 0.001 }, 1);
+  return keeping;
+};
+
+const ON_PLAN = keptAt(1);
+
 /** A moment of the race, at a place and so much ahead of the plan there. */
 export const momentAt = (at: At): Moment => {
   const race = at.race ?? racePlanned();
@@ -64,7 +73,7 @@ export const momentAt = (at: At): Moment => {
     sinceFixS: at.sinceFixS ?? 0.5,
   };
   const clocks = clocksAt(race.plan, START_MS, gunMs, nowMs);
-  const keeping = at.keeping ?? { ...beginKeeping, weightS: 300 };
+  const keeping = at.keeping ?? ON_PLAN;
   return {
     race,
     nowMs,

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { beginOpening, lookForOpening } from '../../../../src/core/cues/rules/opening.ts';
 import { beginPush, letOff, lookForPush, nextPushMs } from '../../../../src/core/cues/rules/push.ts';
 import { beginSettle, lookForSettle, nextSettleMs } from '../../../../src/core/cues/rules/settle.ts';
-import { momentAt, racePlanned } from '../moments.ts';
+import { keptAt, momentAt, racePlanned } from '../moments.ts';
 
 describe('opening', () => {
   test('says the pace to hold and how far it is capped, once', () => {
@@ -44,9 +44,8 @@ describe('settle', () => {
 });
 
 describe('the push of the plan', () => {
-  const keeping = (rate: number) => ({ rate, weightS: 300 });
   const begin = (aheadS: number, rate: number) =>
-    lookForPush(beginPush, momentAt({ distanceM: 18_097, aheadS, keeping: keeping(rate) }), 'normal');
+    lookForPush(beginPush, momentAt({ distanceM: 18_097, aheadS, keeping: keptAt(rate) }), 'normal');
 
   test('is offered at its begin, at its pace, when on plan', () => {
     expect(begin(0, 1)?.cue?.saying).toMatchObject({
