@@ -27,6 +27,8 @@ export interface PrepareModel {
   readonly paper: ReadonlySignal<PaperSheet>;
   readonly wish: ReadonlySignal<WhatIfWish>;
   readonly whatIf: WhatIfModel;
+  /** How many of the runner's own kept runs say how they run. */
+  readonly ownRuns: ReadonlySignal<number>;
   /** The calendar file; null without a date. */
   readonly calendar: () => string | null;
 }
@@ -38,7 +40,9 @@ export interface PrepareParts {
   readonly newId: () => string;
   readonly simulate: Simulate;
   /** What the runner's own kept runs say; null where they say nothing, or may not. */
-  readonly own?: ReadonlySignal<(OwnSpread & { readonly results: readonly RaceResult[] }) | null>;
+  readonly own?: ReadonlySignal<
+    (OwnSpread & { readonly results: readonly RaceResult[]; readonly runs: number }) | null
+  >;
 }
 
 const KEY = 'soundline.prepare';
@@ -78,6 +82,7 @@ export const createPrepareModel = ({ plan, keep, now, newId, simulate, own }: Pr
       whatIfWishOf(draft.value, goal.value, plan.plan.value, plan.course.value, own?.value ?? undefined),
     ),
     whatIf: createWhatIf(simulate),
+    ownRuns: computed(() => own?.value?.runs ?? 0),
     calendar: () => dayCalendar(day.value, draft.value.calendarId, now().getTime()),
   };
 };

@@ -1,6 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { CourseLine } from '../core/course/line.ts';
 import type { RacePlan } from '../core/plan/racePlan.ts';
+import { fadeGrowth } from '../core/prepare/whatIf/fade.ts';
 import {
   USUAL_RUNS,
   USUAL_STATION_S,
@@ -25,6 +26,8 @@ const UNKNOWN_SD_LOG = 0.05;
 export interface OwnSpread {
   readonly wanderSd: number;
   readonly stationS: number;
+  /** By how much more than usual they slow from half to half, in a race of two hours. */
+  readonly fadeMore?: number;
 }
 
 /** The wish for a plan, and whether it rests on results. */
@@ -45,6 +48,7 @@ export const whatIfWishOf = (
       sdLog: prediction?.sdLog ?? UNKNOWN_SD_LOG,
       wanderSd: own.wanderSd,
       stationS: own.stationS,
+      fadeMore: (own.fadeMore ?? 0) * fadeGrowth(plan.goalS),
     },
     lineAfterGunS: lineAfterGunS >= 0 && lineAfterGunS <= 3600 ? lineAfterGunS : 0,
     seed: SEED,

@@ -1,6 +1,7 @@
 import type { ReceiverPrior } from '../estimate/receiver.ts';
 import { type ReceiverSeen, receiverPriorOf } from '../estimate/receiverSeen.ts';
 import { parseRaceResult, type RaceResult } from '../prepare/goal/raceResult.ts';
+import { fadeGrowth, usualFade } from '../prepare/whatIf/fade.ts';
 import { USUAL_STATION_S, USUAL_WANDER_SD } from '../prepare/whatIf/whatIf.ts';
 import type { Digest } from './digest.ts';
 import type { Fade, RanOpening, StationCost } from './parts.ts';
@@ -126,8 +127,18 @@ const resultsOf = (facts: readonly RunFacts[], nowMs: number): readonly RaceResu
   return got.ok ? [...races, got.value] : races;
 };
 
-/** The usual counts as so many runs before this runner has shown theirs. */
+/**
+ * The usual counts as so many runs before this runner has shown theirs: own = (2 × usual + sum of n runs) / (2 + n). So
+ * one run moves a third of the way, ten move five sixths. Two: from one race to the next a runner's fade and wander change
+ * rather more than they differ from other people's (our judgement, no source).
+ */
 const BELIEF_RUNS = 2;
+
+/** More than usual at two hours, whatever the length of the race; null where the race was not run to its end. */
+const fadeMoreOf = ({ fadeShare, result }: RunFacts): number | null =>
+  fadeShare === null || result === null
+    ? null
+    : (fadeShare - usualFade(result.timeS)) / fadeGrowth(result.timeS);
 
 /** The runner's own mean of something, the usual believed first; the usual where no run shows it. */
 const ownMean = (values: readonly (number | null)[], usual: number): number => {
@@ -140,6 +151,8 @@ export interface OwnRunner {
   readonly runs: number;
   readonly results: readonly RaceResult[];
   readonly wanderSd: number;
+  /** By how much more than usual they slow from half to half, in a race of two hours. */
+  readonly fadeMore: number;
   readonly stationS: number;
   readonly receiver: ReceiverPrior;
 }
@@ -155,6 +168,7 @@ export const ownRunnerOf = (facts: readonly RunFacts[], nowMs: number): OwnRunne
     facts.map((f) => f.wanderSd),
     USUAL_WANDER_SD,
   ),
+  fadeMore: ownMean(facts.map(fadeMoreOf), 0),
   stationS: ownMean(
     facts.map((f) => f.stationS),
     USUAL_STATION_S,

@@ -2,9 +2,11 @@ import { useEffect } from 'preact/hooks';
 import type { RacePlan } from '../../core/plan/racePlan.ts';
 import { durationText, roughDurationText } from '../../core/prepare/format.ts';
 import { WHAT_IF_EVIDENCE, WHAT_IF_LIMITS } from '../../core/prepare/whatIf/evidence.ts';
+import { usualFade } from '../../core/prepare/whatIf/fade.ts';
+import type { Spread } from '../../core/prepare/whatIf/oneRun.ts';
 import { openingText, tallyText } from '../../core/prepare/whatIf/text.ts';
 import type { WhatIf } from '../../core/prepare/whatIf/whatIf.ts';
-import { decimal, decimalUpTo } from '../../core/units/message.ts';
+import { decimal, decimalUpTo, plural } from '../../core/units/message.ts';
 import { shownNumber, t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import type { PrepareModel } from '../../session/prepareModel.ts';
@@ -55,6 +57,9 @@ export const WhatIfScreen = ({ model, plan }: { model: PrepareModel; plan: PlanM
               : t(
                   'Without a result of yours, the goal itself is taken for what you can do, so the chance is near even by nature. Put a result in under Goal.',
                 )}
+          </p>
+          <p>
+            <Manner spread={wish.spread} goalS={race.goalS} ownRuns={model.ownRuns.value} />
           </p>
           {race.goalBy === 'gun' && (
             <Field
@@ -167,3 +172,27 @@ const Openings = ({ openings, unit }: { openings: WhatIf['openings']; unit: 'km'
     </p>
   </>
 );
+
+/** How these runners run: as people do, moved by what this runner's own runs have shown. */
+const Manner = ({ spread, goalS, ownRuns }: { spread: Spread; goalS: number; ownRuns: number }) => {
+  const usual = usualFade(goalS);
+  const places = {
+    wander: decimal(100 * spread.wanderSd, 1),
+    fade: decimal(100 * (usual + (spread.fadeMore ?? 0)), 1),
+    usual: decimal(100 * usual, 1),
+    station: decimal(spread.stationS, 1),
+  };
+  return ownRuns === 0
+    ? t(
+        'They run as most do: the pace wanders by {wander} % over a kilometre, a water station costs {station} s.',
+        places,
+      )
+    : t(
+        plural(
+          ownRuns,
+          'Moved by one run of yours: the pace wanders by {wander} % over a kilometre, a water station costs {station} s, and legs that give all slow by {fade} % from the first half to the second, where most slow by {usual} %.',
+          'Moved by {n} runs of yours: the pace wanders by {wander} % over a kilometre, a water station costs {station} s, and legs that give all slow by {fade} % from the first half to the second, where most slow by {usual} %.',
+          places,
+        ),
+      );
+};

@@ -3,6 +3,8 @@ import { USUAL_RECEIVER } from '../../../src/core/estimate/receiver.ts';
 import { receiverPriorOf } from '../../../src/core/estimate/receiverSeen.ts';
 import { receiverOf, withReceiver } from '../../../src/core/plan/planReceiver.ts';
 import { predict } from '../../../src/core/prepare/goal/predict.ts';
+import { parseRaceResult } from '../../../src/core/prepare/goal/raceResult.ts';
+import { usualFade } from '../../../src/core/prepare/whatIf/fade.ts';
 import { USUAL_WANDER_SD } from '../../../src/core/prepare/whatIf/whatIf.ts';
 import { digestOf } from '../../../src/core/review/digest.ts';
 import type { PracticeDigest, RanLeg } from '../../../src/core/review/practiceDigest.ts';
@@ -13,6 +15,9 @@ import { spoken as english } from '../../../src/languages/en/spoken.ts';
 import { NO_PRESSES, simulate } from '../../../src/sensors/simulated.ts';
 import { TOWN } from '../../../src/sensors/simulatedReceiver.ts';
 import { STEADY } from '../../../src/sensors/simulatedRunner.ts';
+import { blankPrepare } from '../../../src/session/prepareDraft.ts';
+import { goalSheetOf } from '../../../src/session/prepareGoal.ts';
+import { whatIfWishOf } from '../../../src/session/prepareWhatIf.ts';
 import { voiceOf } from '../../../src/voice/utter.ts';
 
 const DAY_MS = 86_400_000;
@@ -78,6 +83,39 @@ describe('what a runner shows', () => {
     expect(one).toBeGreaterThan(USUAL_WANDER_SD);
     expect(many).toBeGreaterThan(one);
     expect(many).toBeLessThan(0.03);
+  });
+});
+
+describe('the runner’s own fade', () => {
+  const race = (fadeShare: number, timeS = 7200): RunFacts => {
+    const result = parseRaceResult('run', 21_097.5, timeS, null);
+    if (!result.ok) throw new Error('no result');
+    return { ...session(1), fadeShare, result: result.value };
+  };
+  const of = (...facts: RunFacts[]): number => ownRunnerOf(facts, NOW_MS).fadeMore;
+
+  test('is as other people’s until it is seen, and is then believed by and by', () => {
+    expect(of()).toBe(0);
+    expect(of(race(usualFade(7200)))).toBeCloseTo(0, 12);
+    const one = of(race(0.08));
+    const ten = of(...Array.from({ length: 10 }, () => race(0.08)));
+    expect(one).toBeCloseTo((0.08 - 0.02) / 3, 9);
+    expect(ten).toBeCloseTo((10 * (0.08 - 0.02)) / 12, 9);
+  });
+
+  test('of a short race tells of a long one by the root of the time', () => {
+    expect(of(race(0.04, 4600))).toBeGreaterThan(of(race(0.04, 7200)));
+    expect(usualFade(4 * 3600) / usualFade(3600)).toBeCloseTo(2, 9);
+  });
+
+  test('and wander move the what-if of the plan', () => {
+    const goal = goalSheetOf(blankPrepare('x'), demoPlan, null);
+    const own = ownRunnerOf([{ ...race(0.09), wanderSd: 0.04 }], NOW_MS);
+    const moved = whatIfWishOf(blankPrepare('x'), goal, demoPlan, null, own).spread;
+    const usual = whatIfWishOf(blankPrepare('x'), goal, demoPlan, null).spread;
+    expect(moved.fadeMore).toBeGreaterThan(0.01);
+    expect(usual.fadeMore).toBe(0);
+    expect(moved.wanderSd).toBeGreaterThan(usual.wanderSd);
   });
 });
 

@@ -12,6 +12,8 @@ export interface Spread {
   readonly wanderSd: number;
   /** Mean loss at a water station, seconds. */
   readonly stationS: number;
+  /** By how much more than usual this runner slows from the first half to the second, as a share; absent: by nothing. */
+  readonly fadeMore?: number;
 }
 
 /** What became of one run. */
@@ -41,6 +43,7 @@ const clamp = (x: number, most: number): number => Math.min(most, Math.max(-most
 /** One run of the plan. Draws the same amount of chance whatever happens, so that plans compare run by run. */
 export const runOnce = (road: Road, spread: Spread, chance: Chance): Outcome => {
   const { distanceM, stretchM } = road;
+  const { fadeMore = 0 } = spread;
   const capableMps = distanceM / (spread.middleS * Math.exp(spread.sdLog * chance.normal()));
   const keep = Math.exp(-stretchM / WANDER_M);
   const renew = spread.wanderSd * Math.sqrt(1 - keep * keep);
@@ -56,11 +59,14 @@ export const runOnce = (road: Road, spread: Spread, chance: Chance): Outcome => 
     const leftM = distanceM - i * stretchM;
     const hill = road.hill[i] ?? 1;
     const planMps = stretchM / (road.planS[i] ?? 1);
+    // Legs that fade have a little more at first and as much less at last: halves then differ by the share, at one effort.
+    const capableHereMps =
+      capableMps * (1 + fadeMore * (leftM / distanceM - stretchM / distanceM / 2 - 0.5) * 2);
     const aheadS = (road.planAtS[i - 1] ?? 0) - timeS;
     const makeUp = clamp((-aheadS * planMps) / MAKE_UP_M, MAKE_UP_MOST);
     // Speeds below are level speeds: what the legs spend.
     const askedMps = planMps * hill * (1 + makeUp);
-    const leftMps = speedLeftMps(left, leftM, distanceM, capableMps);
+    const leftMps = speedLeftMps(left, leftM, distanceM, capableHereMps);
     const last = leftM <= LAST_PART * distanceM;
     // Noticed by what all the rest asks, not by the pace of the moment: an opening feels easy whatever it costs.
     const restMps = leftM / (planFinishS - (road.planAtS[i - 1] ?? 0));
@@ -70,7 +76,7 @@ export const runOnce = (road: Road, spread: Spread, chance: Chance): Outcome => 
       ? Math.min(leftMps, askedMps)
       : Math.min(askedMps * lift, Math.max(askedMps, leftMps));
     const levelMps = meantMps * Math.exp(wander);
-    left -= usedBy(stretchM, levelMps, distanceM, capableMps);
+    left -= usedBy(stretchM, levelMps, distanceM, capableHereMps);
     // Between nothing and twice the mean, evenly.
     const lostS = 2 * spread.stationS * chance.uniform() * (road.waters[i] ?? 0);
     timeS += stretchM / (levelMps / hill) + lostS;

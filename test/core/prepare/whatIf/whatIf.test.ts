@@ -143,6 +143,16 @@ describe('a thousand runs of a plan', () => {
     expect(atTheLimit[2]).toBeGreaterThan(10);
   });
 
+  test('who fades more makes an even goal less often, and loses it later; who wanders more makes it less often', () => {
+    const goal = { plan: bareHalf, runs: 1500 };
+    const of = (change: Partial<Spread>) =>
+      whatIf(wish({ ...goal, spread: { ...spread(bareHalf.goalS * 0.99, 0.03), ...change } })).plan;
+    const [usual, fades, wanders] = [of({}), of({ fadeMore: 0.04 }), of({ wanderSd: 2 * USUAL_WANDER_SD })];
+    expect(fades.chance).toBeLessThan(usual.chance - 2 * usual.chanceSd);
+    expect(fades.lost?.fromM).toBeGreaterThan(usual.lost?.fromM ?? Number.NaN);
+    expect(wanders.chance).toBeLessThan(usual.chance - 2 * usual.chanceSd);
+  });
+
   test('the goal is lost later by those who were nearer to it', () => {
     const far = whatIf(wish({ spread: spread(6700, 0.01) })).plan.lost;
     const near = whatIf(wish({ spread: spread(6300, 0.01) })).plan.lost;
