@@ -1,6 +1,6 @@
 import type { Aloud } from '../core/aloud/aloud.ts';
 import type { Tone, Utterance } from '../core/cues/voicePort.ts';
-import { message } from '../core/units/message.ts';
+import { type Message, message } from '../core/units/message.ts';
 import { t } from '../languages/text.ts';
 import { layStrip, type SourceOf, type Strip, type Timed } from '../voice/file/strip.ts';
 import type { VttCue } from '../voice/file/webVtt.ts';
@@ -15,8 +15,12 @@ export interface AloudLine {
   readonly atM: number | null;
 }
 
-const toneText = (tone: Tone): string =>
-  t(tone === 'countdown' ? message('Countdown: three notes, the long fourth is the start') : message('End'));
+const TONE_TEXTS: Partial<Record<Tone, Message>> = {
+  marker: message('One knock: it plays'),
+  countdown: message('Countdown: three notes, the long fourth is the start'),
+  finish: message('Five notes: the end'),
+};
+const toneText = (tone: Tone): string => t(TONE_TEXTS[tone] ?? tone);
 
 const toneAlone = (tone: Tone): Utterance => ({
   text: '',

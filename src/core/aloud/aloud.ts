@@ -21,11 +21,14 @@ export interface Aloud {
 /** The countdown's ticks begin so long before the moment that they count to. */
 const COUNTDOWN_S = 3;
 /** A shorter lead has no room for the countdown. */
-export const LEAST_COUNTED_S = COUNTDOWN_S + 1;
+const LEAST_COUNTED_S = COUNTDOWN_S + 1;
+/** A knock this long after the file's begin tells that it plays, where the countdown leaves room for it. */
+const KNOCK_AT_S = 0.5;
+const LEAST_KNOCKED_S = 8;
 /** From the last word to the last tone. */
 const LAST_TONE_S = 0.5;
 
-/** What stands around the calls: the countdown, where the lead has room for it, and a tone at the end. */
+/** What stands around the calls: a knock and the countdown, where the lead has room for them, and a tone at the end. */
 export const framed = (
   { calls, dropped }: Pick<Aloud, 'calls' | 'dropped'>,
   totalS: number,
@@ -38,6 +41,7 @@ export const framed = (
     dropped,
     totalS,
     tones: [
+      ...(leadS >= LEAST_KNOCKED_S ? [{ atS: KNOCK_AT_S - leadS, tone: 'marker' as const }] : []),
       ...(leadS >= LEAST_COUNTED_S ? [{ atS: -COUNTDOWN_S, tone: 'countdown' as const }] : []),
       { atS: endS + LAST_TONE_S, tone: 'finish' },
     ],

@@ -18,22 +18,24 @@ interface Props {
 
 /** Room to put the player away, and to begin before the start. */
 const LEADS_S = [0, 10, 30, 60, 300] as const;
+const spanText = (leadS: number): string =>
+  leadS < 60 ? t('{n} s||seconds', { n: leadS }) : t('{n} min', { n: leadS / 60 });
+
 const leadText = (leadS: number): string =>
-  leadS === 0
-    ? t('At the start')
-    : leadS < 60
-      ? t('{n} s before', { n: leadS })
-      : t('{n} min before', { n: leadS / 60 });
+  leadS === 0 ? t('At the start') : t('{span} before||the start', { span: spanText(leadS) });
 
 const howText = (leadS: number, goalBy: Props['goalBy']): string => {
   if (leadS === 0)
     return goalBy === 'gun' ? t('Start it at the gun.') : t('Start it as you cross the start line.');
-  const values = { lead: span(leadS) };
+  const span = { span: spanText(leadS) };
   return goalBy === 'gun'
-    ? t('Start it {lead} before the gun. Three short notes count down; the long fourth is the gun.', values)
+    ? t(
+        'Start it {span} before the gun. A knock tells that it plays; then three short notes count down, and the long fourth is the gun.',
+        span,
+      )
     : t(
-        'Start it {lead} before you cross the start line. Three short notes count down; the long fourth is the start.',
-        values,
+        'Start it {span} before you cross the start line. A knock tells that it plays; then three short notes count down, and the long fourth is the start.',
+        span,
       );
 };
 
@@ -79,7 +81,7 @@ export const AloudScreen = ({ model, unit, goalBy }: Props) => {
             />
           )}
           <Choice
-            label={t('Started')}
+            label={t('Start the file')}
             name="aloudLead"
             options={LEADS_S.map((leadS) => [String(leadS), leadText(leadS)] as const)}
             value={String(model.leadS.value)}

@@ -12,11 +12,16 @@ export const AloudLines = ({ model }: { model: AloudModel }) => {
     <section class="sheet" aria-label={t('What it says, and when')}>
       <h2>{t('What it says, and when')}</h2>
       <p class="note">{t('Times from the start. Touch a line to hear it.')}</p>
-      <ol class="clock-list aloud-lines" lang={model.language.value}>
+      <ol class="clock-list aloud-lines">
         {sheet.value.lines.map((line) => (
           <li key={`${line.atS} ${line.text}`} class="clock-item">
             <span class="figure clock-time">{timeText(line.atS)}</span>
-            <button type="button" class="link-button" onClick={() => void model.listen(line)}>
+            <button
+              type="button"
+              class="link-button"
+              lang={line.utterance.text === '' ? undefined : model.language.value}
+              onClick={() => void model.listen(line)}
+            >
               {line.text}
             </button>
           </li>

@@ -99,7 +99,11 @@ describe('a race plan said aloud by the clock', () => {
 
   test('counts down where there is room for it, and ends with a tone after the last word', () => {
     const counted = aloud(demoPlan, 10);
-    expect(counted.tones[0]).toEqual({ atS: -3, tone: 'countdown' });
+    expect(counted.tones.slice(0, 2)).toEqual([
+      { atS: -9.5, tone: 'marker' },
+      { atS: -3, tone: 'countdown' },
+    ]);
+    expect(aloud(demoPlan, 5).tones[0]).toEqual({ atS: -3, tone: 'countdown' });
     expect(aloud(demoPlan, 0).tones.map(({ tone }) => tone)).toEqual(['finish']);
     const last = counted.calls.at(-1);
     const endS = (last?.atS ?? 0) + (last?.utterance.durationS ?? 0);
