@@ -4,6 +4,7 @@
  */
 import { readFileSync, writeFileSync } from 'node:fs';
 import { printAccuracy } from './accuracy.ts';
+import { printAloud } from './aloud.ts';
 import { printCost } from './cost.ts';
 import { printGoals } from './goals.ts';
 import { printPacing } from './pacing.ts';
@@ -24,6 +25,7 @@ const sections = {
   review: () => printReview(),
   cost: () => printCost(),
   prepare: () => printPrepare(),
+  aloud: () => printAloud(),
 };
 
 const wanted = process.argv.slice(2).filter((arg) => arg in sections);

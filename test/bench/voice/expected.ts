@@ -69,7 +69,10 @@ export function* everyExpected(): Generator<Saying> {
     yield { kind: 'push', pace, remainingM: 3000, ahead: EVEN };
     yield { kind: 'marker', count: 3, unit: 'km', splitS: pace.sPerUnit, ahead: EVEN };
   }
-  for (const place of places) yield { kind: 'checkpoint', place, timeS: 1272, ahead: EVEN };
+  for (const place of places) {
+    yield { kind: 'checkpoint', place, timeS: 1272, ahead: EVEN };
+    yield { kind: 'due', place };
+  }
   for (const { unit, distanceM } of lengths) {
     yield { kind: 'opening', what: 'hold', pace: { sPerUnit: 296, unit }, untilM: distanceM };
     yield { kind: 'push', pace: { sPerUnit: 296, unit }, remainingM: distanceM, ahead: EVEN };

@@ -11,6 +11,7 @@ import { type Cue, type Heard, hear } from './hear.ts';
 import { crowd } from './noise.ts';
 import { randomFrom } from './random.ts';
 import { findRecogniser, RECOGNISER_RATE_HZ } from './recogniser.ts';
+import { hearSoundFile } from './soundFile.ts';
 
 const VOICES = new URL('../../../public/voice/', import.meta.url);
 const CUES = 200;
@@ -74,6 +75,11 @@ const main = async (): Promise<void> => {
         console.log(`    said ${one.said.join(' ')}\n    heard ${one.heard.join(' ')}`);
     }
   }
+  const file = hearSoundFile(grammar, noise);
+  const misheard = file.filter(({ wrong }) => wrong > 0);
+  console.log(`the demo race's sound file, clean: ${misheard.length} of ${file.length} calls misheard`);
+  for (const { said, heard } of misheard)
+    console.log(`    said ${said.join(' ')}\n    heard ${heard.join(' ')}`);
 };
 
 await main();
