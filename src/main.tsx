@@ -1,8 +1,7 @@
 import { computed, effect, signal } from '@preact/signals';
 import { render } from 'preact';
 import { podSeen } from './core/estimate/podSpeed.ts';
-import { withFootPod } from './core/plan/planPod.ts';
-import { withReceiver } from './core/plan/planReceiver.ts';
+import { withBelieved } from './core/review/withBelieved.ts';
 import { demoCourse } from './demo/course.ts';
 import { DEMO_PEN_S, DEMO_SEED, demoDeadM, demoPlan, demoPresses, demoRunner } from './demo/race.ts';
 import { createReviewStore } from './log/reviewStore.ts';
@@ -140,7 +139,7 @@ const buttons = createButtons();
 const run = createRunModel({
   // What is believed of the phone is part of the run: its log must fold to the same calls ever after.
   planFileNow: () =>
-    withFootPod(withReceiver(plan.planFile(), review.own.value?.receiver ?? null), practice.footPod()),
+    withBelieved(plan.planFile(), review.own.value, plan.plan.value.goalS, practice.footPod()),
   readConfig: readConfigWith(voice),
   speaker,
   buzz: createBuzz(pageTime.nowMs),

@@ -28,10 +28,10 @@ const output = (args: readonly string[]): Result<string, string> => {
   if (practice.value !== null) return rehearsePractice(practice.value, options.value);
   const tape = loadTape(options.value);
   if (!tape.ok) return tape;
-  const { plan, course, inputs, skipped, notes } = tape.value;
+  const { plan, course, believed, inputs, skipped, notes } = tape.value;
   const { json, trace } = options.value;
   const rehearsal = rehearse(
-    { plan, course, voice: voiceOf(english.pack, english.words) },
+    { plan, course, voice: voiceOf(english.pack, english.words), ...believed },
     inputs,
     json && trace,
   );

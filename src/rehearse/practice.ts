@@ -4,6 +4,7 @@ import type { PracticePlan } from '../core/plan/practicePlan.ts';
 import type { Going } from '../core/practice/going.ts';
 import { beginPractice, goingOf, practiceView } from '../core/practice/practice.ts';
 import { practiceFlush, practiceStep } from '../core/practice/step.ts';
+import { type Believed, believedIn } from '../core/run/believed.ts';
 import type { RunInput } from '../core/run/settings.ts';
 import { ok, type Result } from '../core/units/result.ts';
 import { metresPer } from '../core/units/units.ts';
@@ -20,12 +21,20 @@ import { readRecording } from './tape.ts';
 const PEN_S = 10;
 const SEED = 1;
 
+/** A session, and what its file keeps of phone and pod. */
+interface Planned {
+  readonly plan: PracticePlan;
+  readonly believed: Believed;
+}
+
 /** The plan file as a session; null where it is none, or no file is named. */
-export const practicePlanOf = (options: Options): Result<PracticePlan | null, string> => {
+export const practicePlanOf = (options: Options): Result<Planned | null, string> => {
   if (options.plan === null) return ok(null);
-  const got = readThrough(options.plan, MAX_PLAN_BYTES, parseAnyPlan);
-  if (!got.ok) return got;
-  return ok(got.value.kind === 'practice' ? got.value.plan : null);
+  return readThrough(options.plan, MAX_PLAN_BYTES, (text) => {
+    const got = parseAnyPlan(text);
+    if (!got.ok) return got;
+    return ok(got.value.kind === 'practice' ? { plan: got.value.plan, believed: believedIn(text) } : null);
+  });
 };
 
 interface Trace {
@@ -135,11 +144,16 @@ const loadSession = (plan: PracticePlan, options: Options): Result<Session, stri
 };
 
 /** A session rehearsed: the call sheet or JSON lines, or why not. */
-export const rehearsePractice = (plan: PracticePlan, options: Options): Result<string, string> => {
+export const rehearsePractice = ({ plan, believed }: Planned, options: Options): Result<string, string> => {
   const loaded = loadSession(plan, options);
   if (!loaded.ok) return loaded;
   const { inputs, skipped, notes } = loaded.value;
-  let practice = beginPractice({ plan, course: null, voice: voiceOf(english.pack, english.words) });
+  let practice = beginPractice({
+    plan,
+    course: null,
+    voice: voiceOf(english.pack, english.words),
+    ...believed,
+  });
   const outcomes: Outcome[] = [];
   for (const input of inputs) {
     const next = practiceStep(practice, input);

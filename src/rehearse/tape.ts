@@ -4,6 +4,7 @@ import { type CourseLine, measureLine } from '../core/course/line.ts';
 import type { Input } from '../core/estimate/input.ts';
 import { parsePlanFile } from '../core/plan/parseRacePlan.ts';
 import type { RacePlan } from '../core/plan/racePlan.ts';
+import { type Believed, believedIn } from '../core/run/believed.ts';
 import type { RunInput } from '../core/run/settings.ts';
 import { type DoorError, ok, type Result } from '../core/units/result.ts';
 import { demoCourse } from '../demo/course.ts';
@@ -22,6 +23,8 @@ import type { Options } from './options.ts';
 export interface Tape {
   readonly plan: RacePlan;
   readonly course: CourseLine | null;
+  /** What the plan file of a run keeps of phone, pod and runner. */
+  readonly believed: Believed;
   readonly inputs: readonly RunInput[];
   /** Lines or points of the recording that were left out. */
   readonly skipped: number;
@@ -67,20 +70,28 @@ const simulatedRun = (plan: RacePlan, course: CourseLine | null, seed: number): 
     seed,
   }).inputs;
 
+interface Planned {
+  readonly plan: RacePlan;
+  readonly own: CourseLine | null;
+  readonly believed: Believed;
+}
+
 /** The plan and the line of its own course: the demo's where no file is named. */
-const loadPlan = (file: string | null): Result<{ plan: RacePlan; own: CourseLine | null }, string> => {
-  if (file === null) return ok({ plan: demoPlan, own: demoCourse() });
-  const got = readThrough(file, MAX_PLAN_BYTES, parsePlanFile);
-  if (!got.ok) return got;
-  const { plan, course } = got.value;
-  return ok({ plan, own: course && measureLine(course, plan.distanceM) });
+const loadPlan = (file: string | null): Result<Planned, string> => {
+  if (file === null) return ok({ plan: demoPlan, own: demoCourse(), believed: {} });
+  return readThrough(file, MAX_PLAN_BYTES, (text) => {
+    const got = parsePlanFile(text);
+    if (!got.ok) return got;
+    const { plan, course } = got.value;
+    return ok({ plan, own: course && measureLine(course, plan.distanceM), believed: believedIn(text) });
+  });
 };
 
 /** Reads or makes the plan, the course and the inputs; the error is one line that names the file and the place in it. */
 export const loadTape = (options: Options): Result<Tape, string> => {
   const planned = loadPlan(options.plan);
   if (!planned.ok) return planned;
-  const { plan, own } = planned.value;
+  const { plan, own, believed } = planned.value;
   const named =
     options.course === null
       ? ok(null)
@@ -91,15 +102,16 @@ export const loadTape = (options: Options): Result<Tape, string> => {
     const seed = options.seed ?? DEMO_SEED;
     const isDemo = options.plan === null && named.value === null && own !== null;
     const inputs = isDemo ? demoRun(own, seed) : simulatedRun(plan, course, seed);
-    return ok({ plan, course, inputs, skipped: 0, notes: [`a simulated run, seed ${seed}`] });
+    return ok({ plan, course, believed, inputs, skipped: 0, notes: [`a simulated run, seed ${seed}`] });
   }
   const recorded = readThrough(options.fixes, MAX_RECORDING_BYTES, readRecording);
   if (!recorded.ok) return recorded;
   const { inputs, skipped, faults } = recorded.value;
   const notes = faults.map((f) => `left out: ${f}`);
-  if (course === null || isNear(course, inputs)) return ok({ plan, course, inputs, skipped, notes });
+  if (course === null || isNear(course, inputs))
+    return ok({ plan, course, believed, inputs, skipped, notes });
   const elsewhere = named.value
     ? 'most fixes are far from the course'
     : 'a run elsewhere: the course is not used';
-  return ok({ plan, course: named.value, inputs, skipped, notes: [...notes, elsewhere] });
+  return ok({ plan, course: named.value, believed, inputs, skipped, notes: [...notes, elsewhere] });
 };

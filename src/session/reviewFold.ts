@@ -1,13 +1,10 @@
 import type { CourseLine } from '../core/course/line.ts';
 import { measureLine } from '../core/course/line.ts';
 import type { Voice } from '../core/cues/voicePort.ts';
-import type { PodScale } from '../core/estimate/podScale.ts';
-import { type ReceiverPrior, USUAL_RECEIVER } from '../core/estimate/receiver.ts';
 import { type AnyPlan, parseAnyPlan } from '../core/plan/parsePracticePlan.ts';
-import { footPodOf } from '../core/plan/planPod.ts';
-import { receiverOf } from '../core/plan/planReceiver.ts';
 import { beginDigest, type Digest } from '../core/review/digest.ts';
 import { beginPracticeDigest, type PracticeDigest } from '../core/review/practiceDigest.ts';
+import { type Believed, believedIn } from '../core/run/believed.ts';
 import type { RunInput } from '../core/run/settings.ts';
 import { parseFixLog } from '../log/fixLog.ts';
 
@@ -15,10 +12,8 @@ import { parseFixLog } from '../log/fixLog.ts';
 export interface ReadRun {
   readonly plan: AnyPlan;
   readonly course: CourseLine | null;
-  /** What was believed of the phone when the run began. */
-  readonly receiver: ReceiverPrior | null;
-  /** And of the foot pod. */
-  readonly footPod: PodScale | null;
+  /** What was believed of phone, pod and runner when the run began. */
+  readonly believed: Believed;
 }
 
 export const readRun = (planFile: string): ReadRun | null => {
@@ -27,13 +22,7 @@ export const readRun = (planFile: string): ReadRun | null => {
   const plan = got.value;
   const course =
     plan.kind === 'race' && plan.course !== null ? measureLine(plan.course, plan.plan.distanceM) : null;
-  const seen = receiverOf(planFile);
-  return {
-    plan,
-    course,
-    receiver: seen && { ...USUAL_RECEIVER, ...seen },
-    footPod: footPodOf(planFile),
-  };
+  return { plan, course, believed: believedIn(planFile) };
 };
 
 export const inputsOf = (lines: readonly string[]): readonly RunInput[] => {
@@ -55,15 +44,14 @@ export interface FoldParts {
 
 /** Folds a log in slices, so that the page stays alive. */
 export const foldForReview = async (
-  { plan, course, receiver, footPod }: ReadRun,
+  { plan, course, believed }: ReadRun,
   inputs: readonly RunInput[],
   { voice, nowMs, breathe, onShare }: FoldParts,
 ): Promise<Digest | PracticeDigest> => {
-  const pod = footPod === null ? {} : { footPod };
   const digesting =
     plan.kind === 'race'
-      ? beginDigest({ plan: plan.plan, course, voice, ...(receiver === null ? {} : { receiver }), ...pod })
-      : beginPracticeDigest({ plan: plan.plan, course: null, voice, ...pod });
+      ? beginDigest({ plan: plan.plan, course, voice, ...believed })
+      : beginPracticeDigest({ plan: plan.plan, course: null, voice, ...believed });
   let sliceMs = nowMs();
   for (const [i, input] of inputs.entries()) {
     digesting.take(input);

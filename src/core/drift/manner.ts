@@ -8,6 +8,8 @@ export interface Manner {
   readonly walk: number;
   /** Size of the waver about it, a share. */
   readonly waver: number;
+  /** The pace kept up changes by this share a second of itself: this runner's own fade, 0 where none is known. */
+  readonly trend: number;
   /** Log of the weight, up to a constant. */
   readonly score: number;
   /** Schedule seconds per second: kept up, and the waver now. */
@@ -54,6 +56,7 @@ export const manners: readonly Manner[] = WALKS.flatMap(({ walk, share: a }) =>
   WAVERS.map(({ waver, share: b }) => ({
     walk,
     waver,
+    trend: 0,
     score: Math.log(a * b),
     kept: 1,
     now: 0,
@@ -68,6 +71,7 @@ const pass = (m: Manner, dtS: number): Manner => {
   const keep = Math.exp(-dtS / WAVER_TAU_S);
   return {
     ...m,
+    kept: m.kept + m.trend * dtS,
     now: keep * m.now,
     kk: m.kk + m.walk ** 2 * dtS,
     kn: keep * m.kn,
@@ -133,7 +137,7 @@ export const restBy = (m: Manner, remainingS: number): Rest => {
   const byWalk = (m.walk ** 2 * remainingS ** 3) / 3;
   const byEnd = (END_SHARE * Math.min(END_S, remainingS)) ** 2;
   return {
-    rate: m.kept + (nowS / (r * WAVER_TAU_S)) * m.now,
+    rate: m.kept + (m.trend * remainingS) / 2 + (nowS / (r * WAVER_TAU_S)) * m.now,
     sdS: Math.sqrt(known + byWaver + byWalk + byEnd),
   };
 };

@@ -1,3 +1,4 @@
+import type { OwnManner } from '../drift/ownManner.ts';
 import type { ReceiverPrior } from '../estimate/receiver.ts';
 import { type ReceiverSeen, receiverPriorOf } from '../estimate/receiverSeen.ts';
 import { parseRaceResult, type RaceResult } from '../prepare/goal/raceResult.ts';
@@ -151,6 +152,8 @@ export interface OwnRunner {
   readonly runs: number;
   readonly results: readonly RaceResult[];
   readonly wanderSd: number;
+  /** Races that showed it. */
+  readonly races: number;
   /** By how much more than usual they slow from half to half, in a race of two hours. */
   readonly fadeMore: number;
   readonly stationS: number;
@@ -168,6 +171,7 @@ export const ownRunnerOf = (facts: readonly RunFacts[], nowMs: number): OwnRunne
     facts.map((f) => f.wanderSd),
     USUAL_WANDER_SD,
   ),
+  races: facts.filter((f) => f.wanderSd !== null).length,
   fadeMore: ownMean(facts.map(fadeMoreOf), 0),
   stationS: ownMean(
     facts.map((f) => f.stationS),
@@ -175,3 +179,9 @@ export const ownRunnerOf = (facts: readonly RunFacts[], nowMs: number): OwnRunne
   ),
   receiver: receiverPriorOf(facts.flatMap((f) => f.receiver ?? []).slice(0, RECEIVER_RUNS)),
 });
+
+/** How this runner ran before, for a race of so many seconds; null where no race has shown it. */
+export const ownMannerOf = (own: OwnRunner | null, goalS: number): OwnManner | null =>
+  own === null || own.races === 0
+    ? null
+    : { fadeMore: own.fadeMore * fadeGrowth(goalS), wanderSd: own.wanderSd, races: own.races };

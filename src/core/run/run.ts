@@ -6,7 +6,8 @@ import { type Speech, silence } from '../cues/scheduler.ts';
 import type { Voice } from '../cues/voicePort.ts';
 import { beginDeparture, type Departure } from '../drift/departure.ts';
 import { clocksAt, type Drift, driftAt } from '../drift/drift.ts';
-import { beginKeeping, type Keeping } from '../drift/keeping.ts';
+import type { Keeping } from '../drift/keeping.ts';
+import { keepingOf, type OwnManner } from '../drift/ownManner.ts';
 import {
   beginEstimate,
   type EstimatorSetup,
@@ -30,6 +31,8 @@ export interface RunConfig {
   readonly receiver?: ReceiverPrior;
   /** What was learned of the foot pod in earlier runs. */
   readonly footPod?: PodScale;
+  /** How this runner ran before. */
+  readonly runner?: OwnManner;
 }
 
 /** What the inputs so far fold to. No clock, no chance: the same inputs give the same run and the same calls. */
@@ -100,7 +103,7 @@ export const beginRun = (config: RunConfig, settings: Settings = USUAL_SETTINGS)
     estimate: beginEstimate(setup),
     spareMs: spareTotalMs(race),
     settings,
-    keeping: beginKeeping,
+    keeping: keepingOf(config.runner, plan.goalS, plan.distanceM),
     departure: beginDeparture,
     watch: beginWatch,
     speech: silence,

@@ -6,7 +6,7 @@ import { pacerCue } from '../cues/rules/pacer.ts';
 import { noBoardCue } from '../cues/rules/press.ts';
 import { startCue } from '../cues/rules/start.ts';
 import { beginDeparture } from '../drift/departure.ts';
-import { beginKeeping } from '../drift/keeping.ts';
+import { keepingOf } from '../drift/ownManner.ts';
 import { absorb, progressAt } from '../estimate/estimator.ts';
 import type { Input } from '../estimate/input.ts';
 import { type Draft, letSpeak, momentOf, offerTo } from './draft.ts';
@@ -42,7 +42,7 @@ const passTime = (draft: Draft, toMs: number): void => {
 /** The start was found, or moved: what was noticed since a false one is forgotten. */
 const begin = (draft: Draft, startMs: number, nowMs: number): void => {
   draft.watch = beginWatch;
-  draft.keeping = beginKeeping;
+  draft.keeping = keepingOf(draft.config.runner, draft.config.plan.goalS, draft.config.plan.distanceM);
   draft.departure = beginDeparture;
   draft.speech = { ...draft.speech, waiting: [] };
   offerTo(draft, startCue(momentOf(draft, startMs, nowMs)), nowMs);
