@@ -15,6 +15,8 @@ export interface Speaking {
   readonly bound?: { readonly before: string; readonly after: string };
   /** A number, for clips that always stand before one, or after one. */
   readonly number: string;
+  /** Clips that the engine says better from figures: 'vierzehn' from 14. */
+  readonly figures?: ReadonlyMap<string, string>;
   /** Where the engine would say the words otherwise than people do: what it is given in their place. */
   readonly spelt: readonly (readonly [written: RegExp, spelt: string])[];
 }

@@ -25,7 +25,8 @@ const carrierOf = (
   }
 };
 
-const spelt = (clip: string, { spelt: rules }: Speaking): string =>
+const spelt = (clip: string, { figures, spelt: rules }: Speaking): string =>
+  figures?.get(clip) ??
   rules.reduce((text, [written, spelling]) => text.replace(written, spelling), wordsOfClips([clip]));
 
 /** The first word that begins at or after a place in the text; the end of the sound where none is asked. */

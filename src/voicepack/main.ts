@@ -5,6 +5,7 @@ import type { Words } from '../voice/words/words.ts';
 import { type Built, buildPack, factsOf, packText } from './build.ts';
 import { openEspeak } from './espeak.ts';
 import { espeakClip } from './espeakClips.ts';
+import { ESPEAK_LOUD } from './espeakMastering.ts';
 import { LOUD, NORMAL } from './master.ts';
 import { rolesOf } from './roles.ts';
 import { clipsOf } from './walk.ts';
@@ -12,9 +13,6 @@ import type { Sound } from './wav.ts';
 
 const ROOT = fileURLToPath(new URL('../../', import.meta.url));
 const LANGUAGES = `${ROOT}src/languages`;
-
-/** The voice of eSpeak NG is peakier than Flite's: at -13 its peaks cannot be kept under -1 dBTP. */
-const ESPEAK_LOUD_LUFS = -14;
 
 /** A language is a folder with words in it. */
 const languages = (): readonly string[] =>
@@ -37,10 +35,7 @@ const record = async (tag: string): Promise<Built> => {
   const speak = await openEspeak(speaking);
   const clips = new Map<string, Sound>();
   for (const [clip, role] of rolesOf(words)) clips.set(clip, espeakClip(speak, clip, role, speaking));
-  return buildPack(
-    { language: tag, voice: speaking.name, normal: NORMAL, loud: { ...LOUD, lufs: ESPEAK_LOUD_LUFS } },
-    clips,
-  );
+  return buildPack({ language: tag, voice: speaking.name, normal: NORMAL, loud: ESPEAK_LOUD }, clips);
 };
 
 const write = (tag: string, { pack, files }: Built): void => {

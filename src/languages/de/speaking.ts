@@ -1,4 +1,12 @@
 import type { Speaking } from '../speaking.ts';
+import { numberWord } from './words/numbers.ts';
+
+/** From its letters the engine says 'vierzehn' with a long i, and runs 'einunddreißig' together. */
+const figures = new Map(
+  Array.from({ length: 100 }, (_, n) => [numberWord(n), String(n)] as const).filter(
+    ([word]) => !word.includes('zwo'),
+  ),
+);
 
 export const speaking: Speaking = {
   voice: 'de',
@@ -8,6 +16,7 @@ export const speaking: Speaking = {
   before: 'um',
   after: 'pro Kilometer',
   number: 'vier',
+  figures,
   spelt: [
     [/zwound(?=\w)/, 'zwo und '],
     [/(?<=\p{L})und$/u, ' und'],

@@ -1,4 +1,8 @@
 import type { Speaking } from '../speaking.ts';
+import { numberWord } from './words/numbers.ts';
+
+/** From its letters the engine says 'trentasette' with a soft s. */
+const figures = new Map(Array.from({ length: 100 }, (_, n) => [numberWord(n), String(n)]));
 
 export const speaking: Speaking = {
   voice: 'it',
@@ -8,6 +12,7 @@ export const speaking: Speaking = {
   before: 'di',
   after: 'per chilometro',
   number: 'quattro',
+  figures,
   spelt: [
     [/\bpacer\b/g, 'péiser'],
     [/’/g, "'"],
