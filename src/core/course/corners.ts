@@ -31,7 +31,7 @@ export const joint = (
     const n = a.northM + ta * a.dirN;
     const onwardA = ta - fa.t;
     const onwardB = fb.t - foot(b, e, n).t;
-    const far = gap * 1.3 + sigmaM;
+    const far = Math.max(gap, legM) * 1.3 + sigmaM;
     if (onwardA > -3 * sigmaM && onwardB > -3 * sigmaM && onwardA < far && onwardB < far) return [[e, n]];
   }
   if (turnsRound(a, b, sigmaM)) {
@@ -54,11 +54,17 @@ export const joint = (
  * How far along the way out the cone of a turn-round stands. Points come at even steps, so the step that holds the cone
  * went out and back: of the pairs of neighbours at the turn the furthest one, and what is left of a usual step.
  */
-const coneT = (line: Polyline, a: Run, b: Run, legM: number): number => {
+const coneT = (line: Polyline, a: Run, b: Run, legM: number): number =>
+  furthestM(line, a, Math.max(a.from, a.to - 2), Math.min(b.to, b.from + 2), legM);
+
+/** The same for a road that is known to be run back: around the point where it turns, measured along its last run. */
+export const coneM = (line: Polyline, last: Run, pivot: number, legM: number): number =>
+  furthestM(line, last, Math.max(0, pivot - 3), Math.min(line.eastM.length - 1, pivot + 3), legM);
+
+const furthestM = (line: Polyline, a: Run, from: number, to: number, legM: number): number => {
   const t = (i: number): number => foot(a, at(line.eastM, i), at(line.northM, i)).t;
   let cone = Number.NEGATIVE_INFINITY;
-  for (let i = Math.max(a.from, a.to - 2); i < Math.min(b.to, b.from + 2); i++)
-    cone = Math.max(cone, (legM + t(i) + t(i + 1)) / 2);
+  for (let i = from; i < to; i++) cone = Math.max(cone, (legM + t(i) + t(i + 1)) / 2);
   return cone;
 };
 /**
@@ -93,8 +99,17 @@ export interface Corner {
   readonly runM: number;
   /** Variance of length that comes in here on top of it, m². */
   readonly extraM2: number;
+  /** How much of the length error is left, as a standard deviation, where even steps told the length again; else 1. */
+  readonly left: number;
 }
-export const cornerAt = (vertex: number, a: Run | null, b: Run, sigmaM: number, legM: number): Corner => {
+export const cornerAt = (
+  vertex: number,
+  a: Run | null,
+  b: Run,
+  sigmaM: number,
+  legM: number,
+  left = 1,
+): Corner => {
   const points = b.to - b.from + 1;
   const round = a !== null && turnsRound(a, b, sigmaM);
   const cos = a ? a.dirE * b.dirE + a.dirN * b.dirN : 1;
@@ -105,10 +120,14 @@ export const cornerAt = (vertex: number, a: Run | null, b: Run, sigmaM: number, 
     halfTurnTan: round ? 0 : tan,
     asideM2: (FIT_FACTOR * sigmaM * sigmaM) / points,
     runM: Math.max(legM, (points - 1) * legM),
-    extraM2: a ? (round ? cornerDoubtM2(a, b, sigmaM, legM) : PARTING_M2 * sigmaM * sigmaM * tan * tan) : 0,
+    extraM2:
+      left *
+      left *
+      (a ? (round ? cornerDoubtM2(a, b, sigmaM, legM) : PARTING_M2 * sigmaM * sigmaM * tan * tan) : 0),
+    left,
   };
 };
 /** Points given to the wrong run at a right corner: variance of length in parts of the shake's. */
-const PARTING_M2 = 0.4;
+const PARTING_M2 = 0.2;
 /** Streets bend a little themselves: the fit is worse than its shake alone would make it. */
 const FIT_FACTOR = 1.4;

@@ -30,6 +30,8 @@ export interface CourseLine {
   readonly doubtM2: Float64Array;
   /** The straight runs of a line that was shaken, in order; none where it was not. */
   readonly corners: readonly LineCorner[];
+  /** Distances that are known whatever the line's error: where a road run out and back turns, where a lap ends. */
+  readonly knownM: readonly number[];
   /** How far the line's ends may lie off the official start and finish along it, m. */
   readonly endSdM: number;
   /** Height at each vertex, metres; null where the recording has none. */
@@ -86,22 +88,47 @@ const END_SD_M = 0.5;
 const LEAST_SHARE = 0.5;
 
 /**
- * Spreads the difference between the official distance and the line's own length as surveyors close a traverse: to
- * each leg its share by how uncertain its length is. A uniform line is scaled as a whole; where the doubt lies in
- * corners, the straights keep their metres.
+ * Spreads the difference between what is known of a stretch's length and what the line has as surveyors close a
+ * traverse: to each leg its share by how uncertain its length is. A uniform line is scaled as a whole; where the doubt
+ * lies in corners, the straights keep their metres. In place, from one vertex to another.
  */
-const closeTraverse = (sumM: Float64Array, doubtM2: Float64Array, officialM: number): Float64Array => {
+const closeStretch = (
+  closed: Float64Array,
+  sumM: Float64Array,
+  doubtM2: Float64Array,
+  [from, to]: readonly [number, number],
+  knownM: number,
+): void => {
+  const at = (values: Float64Array, i: number): number => values[i] as number;
+  const gapM = knownM - (at(sumM, to) - at(sumM, from));
+  const perM2 = gapM / (at(doubtM2, to) - at(doubtM2, from));
+  const legs = Float64Array.from({ length: to - from }, (_, k) => {
+    const i = from + k + 1;
+    const legM = at(sumM, i) - at(sumM, i - 1);
+    const share = perM2 * (at(doubtM2, i) - at(doubtM2, i - 1));
+    return Math.max(LEAST_SHARE * legM, legM + share);
+  });
+  const factor = knownM / legs.reduce((sum, leg) => sum + leg, 0);
+  legs.forEach((leg, k) => {
+    closed[from + k + 1] = at(closed, from + k) + leg * factor;
+  });
+};
+
+/** Closes the line to the official distance, and each pass over a road run more than once to its part of it. */
+const closeTraverse = (
+  sumM: Float64Array,
+  doubtM2: Float64Array,
+  seams: readonly number[],
+  officialM: number,
+): Float64Array => {
   const last = sumM.length - 1;
-  const gapM = officialM - (sumM[last] as number);
-  const perM2 = gapM / (doubtM2[last] as number);
   const closed = new Float64Array(sumM.length);
-  for (let i = 1; i <= last; i++) {
-    const legM = (sumM[i] as number) - (sumM[i - 1] as number);
-    const share = perM2 * ((doubtM2[i] as number) - (doubtM2[i - 1] as number));
-    closed[i] = (closed[i - 1] as number) + Math.max(LEAST_SHARE * legM, legM + share);
-  }
-  const totalM = closed[last] as number;
-  return closed.map((d, i) => (i === last ? officialM : (d / totalM) * officialM));
+  const stops = [0, ...seams, last];
+  stops.slice(1).forEach((to, k) => {
+    closeStretch(closed, sumM, doubtM2, [stops[k] as number, to], officialM / (stops.length - 1));
+  });
+  closed[last] = officialM;
+  return closed;
 };
 
 /**
@@ -129,7 +156,9 @@ export const measureLine = (
   const sumM = new Float64Array(n);
   for (let i = 1; i < n; i++) {
     // A leg of no length would leave the line without a direction there.
-    const length = Math.max(1e-6, legM(vertices[i - 1] as LatLon, vertices[i] as LatLon));
+    const laidM = legM(vertices[i - 1] as LatLon, vertices[i] as LatLon);
+    const addM = ((straight.addM[i - 1] as number) + (straight.addM[i] as number)) / 2;
+    const length = Math.max(1e-6, LEAST_SHARE * laidM, laidM + addM);
     sumM[i] = (sumM[i - 1] as number) + length;
   }
   const lengthM = sumM[n - 1] as number;
@@ -146,7 +175,7 @@ export const measureLine = (
     const b = kept[Math.ceil(index)]?.elevationM ?? a;
     return a + (b - a) * (index - Math.floor(index));
   };
-  const alongM = closeTraverse(sumM, doubtM2, officialM);
+  const alongM = closeTraverse(sumM, doubtM2, straight.seams, officialM);
   return {
     officialM,
     recordedM,
@@ -157,6 +186,7 @@ export const measureLine = (
     // What the corners add comes in at the corners.
     doubtM2: alongM.map((d) => d * perM),
     corners: straight.corners.map((c) => ({ ...c, alongM: alongM[c.vertex] as number })),
+    knownM: [...straight.seams.map((i) => alongM[i] as number), officialM],
     endSdM: Math.max(END_SD_M, straight.shakeM),
     elevationM: hasHeights ? straight.index.map(heightAt) : null,
   };

@@ -7,6 +7,8 @@
 
 /** A run must earn its existence: three numbers of its own (offset, direction, where it ends) at about 4 each. */
 const PENALTY = 12;
+const SHORT_M = 50;
+const SHORT_PENALTY = 8;
 /** Longest run in points: bounds the work to points × this. */
 const MAX_RUN = 80;
 
@@ -76,8 +78,8 @@ export const medianLegM = ({ eastM, northM }: Polyline): number => {
   );
   return legs.sort((a, b) => a - b)[legs.length >> 1] || 1;
 };
-/** Parts the points into straight runs. */
-export const runsOf = ({ eastM, northM }: Polyline, shake: Float64Array): Run[] => {
+/** Parts the points into straight runs. @param legM the usual way from one point to the next */
+export const runsOf = ({ eastM, northM }: Polyline, shake: Float64Array, legM: number): Run[] => {
   const n = eastM.length;
   const sums = [0, 1, 2, 3, 4].map(() => new Float64Array(n + 1));
   const [se, sn, see, snn, sen] = sums as [
@@ -106,7 +108,7 @@ export const runsOf = ({ eastM, northM }: Polyline, shake: Float64Array): Run[] 
     const root = Math.hypot((cee - cnn) / 2, cen);
     return { me, mn, cee, cnn, cen, residual: Math.max(0, (cee + cnn) / 2 - root) };
   };
-  const reach = Math.max(1, Math.ceil((4 * Math.max(...shake)) / medianLegM({ eastM, northM })));
+  const reach = Math.max(1, Math.ceil((4 * Math.max(...shake)) / legM));
   /** A turn-round would fit one line both ways: a run must end the way it began. */
   const turnsBack = (i: number, j: number): boolean => {
     const k = Math.min(reach, j - i);
@@ -121,7 +123,9 @@ export const runsOf = ({ eastM, northM }: Polyline, shake: Float64Array): Run[] 
     for (let i = Math.max(0, j - MAX_RUN + 1); i <= j; i++) {
       // A run of one point would be free of residuals and of direction: only allowed where nothing else is left.
       if (i === j || turnsBack(i, j)) continue;
-      const c = at(cost, i) + PENALTY + moments(i, j).residual / at(shake, (i + j) >> 1) ** 2;
+      const short =
+        Math.hypot(at(eastM, j) - at(eastM, i), at(northM, j) - at(northM, i)) < SHORT_M ? SHORT_PENALTY : 0;
+      const c = at(cost, i) + PENALTY + short + moments(i, j).residual / at(shake, (i + j) >> 1) ** 2;
       if (c < at(cost, j + 1)) {
         cost[j + 1] = c;
         begin[j + 1] = i;

@@ -8,7 +8,11 @@
  * straight line explains within the shake, and where two runs meet at an angle, the corner is where their lines cross.
  */
 
-import { type Corner, cornerAt, cornerDoubtM2, foot, joint } from './corners.ts';
+import { type Corner, cornerAt } from './corners.ts';
+import { hasEvenSteps, passOver } from './evenSteps.ts';
+import { cornersOf, lay, type PassesOf, type Vertex } from './lay.ts';
+import { roadRunAgain } from './road.ts';
+import { layRoad } from './roadLaid.ts';
 import { at, medianLegM, type Polyline, runsOf, shakeM } from './runs.ts';
 
 /** Shake below this is rounding; the line is then left nearly as it is. */
@@ -22,63 +26,55 @@ export interface Straightened extends Polyline {
   readonly index: Float64Array;
   /** Variance of length, m², that comes in at each vertex. */
   readonly doubtM2: Float64Array;
+  /** Length to be added at each vertex, half of it before and half behind, m. */
+  readonly addM: Float64Array;
   readonly corners: readonly Corner[];
   /** The shake, m. */
   readonly shakeM: number;
+  /** Vertices that part the line into pieces of equal length: where a road run more than once begins again. */
+  readonly seams: readonly number[];
 }
+
+const lineOf = (
+  vertices: readonly Vertex[],
+): Pick<Straightened, 'index' | 'doubtM2' | 'addM' | keyof Polyline> => ({
+  eastM: Float64Array.from(vertices, (v) => v.eastM),
+  northM: Float64Array.from(vertices, (v) => v.northM),
+  index: Float64Array.from(vertices, (v) => v.index),
+  doubtM2: Float64Array.from(vertices, (v) => v.doubtM2),
+  addM: Float64Array.from(vertices, (v) => v.addM),
+});
+
 /** @param line points in metres, in order of running; left as it is where it does not shake */
 export const straighten = (line: Polyline): Straightened => {
   const shake = shakeM(line).map((sigma) => Math.max(MIN_SHAKE_M, sigma));
   const worst = shake.reduce((most, sigma) => Math.max(most, sigma), 0);
-  const east: number[] = [];
-  const north: number[] = [];
-  const index: number[] = [];
-  const doubt: number[] = [];
-  const push = (e: number, n: number, i: number, d = 0): void => {
-    east.push(e);
-    north.push(n);
-    index.push(i);
-    doubt.push(d);
-  };
-  if (worst <= MIN_SHAKE_M || worst > MAX_SHAKE_M || line.eastM.length < 12 || medianLegM(line) > MAX_LEG_M) {
+  const points = line.eastM.length;
+  const legM = medianLegM(line);
+  if (worst <= MIN_SHAKE_M || worst > MAX_SHAKE_M || points < 12 || legM > MAX_LEG_M)
     return {
       ...line,
       index: Float64Array.from(line.eastM, (_, i) => i),
-      doubtM2: new Float64Array(line.eastM.length),
+      doubtM2: new Float64Array(points),
+      addM: new Float64Array(points),
       corners: [],
       shakeM: worst,
+      seams: [],
     };
-  }
-  const runs = runsOf(line, shake);
-  const usualLegM = medianLegM(line);
-  const corners: Corner[] = runs[0] ? [cornerAt(0, null, runs[0], at(shake, 0), usualLegM)] : [];
-  let startT = Number.NEGATIVE_INFINITY;
-  runs.forEach((run, k) => {
-    const next = runs[k + 1];
-    const sigma = at(shake, run.to);
-    const ends = next ? joint(line, run, next, sigma, usualLegM) : [];
-    const stop = ends[0] ? foot(run, ends[0][0], ends[0][1]).t : Number.POSITIVE_INFINITY;
-    for (let i = run.from; i <= run.to; i++) {
-      const f = foot(run, at(line.eastM, i), at(line.northM, i));
-      if (f.t > startT && f.t < stop) {
-        push(f.e, f.n, i);
-        startT = f.t;
-      }
-    }
-    if (next) corners.push(cornerAt(east.length, run, next, sigma, usualLegM));
-    const cornerDoubt = next ? cornerDoubtM2(run, next, sigma, usualLegM) : 0;
-    ends.forEach(([e, n], m) => {
-      push(e, n, run.to + (m + 1) / (ends.length + 1), cornerDoubt / ends.length);
-    });
-    const last = ends.at(-1);
-    startT = next && last ? foot(next, last[0], last[1]).t : Number.NEGATIVE_INFINITY;
-  });
+  const road = roadRunAgain(line, worst);
+  const laidRoad = road && layRoad(line, road, worst, legM);
+  if (laidRoad)
+    return { ...lineOf(laidRoad.vertices), corners: laidRoad.corners, shakeM: worst, seams: laidRoad.seams };
+  const runs = runsOf(line, shake, legM);
+  const even = hasEvenSteps(line, runs, worst);
+  const passesOf: PassesOf = (a, b) =>
+    even ? [[passOver(line, a, a.from, a.to), passOver(line, b, b.from, b.to)]] : [];
+  const { vertices, meetings } = lay(line, shake, legM, runs, passesOf);
+  const first = runs[0] ? [cornerAt(0, null, runs[0], at(shake, 0), legM)] : [];
   return {
-    eastM: Float64Array.from(east),
-    northM: Float64Array.from(north),
-    index: Float64Array.from(index),
-    doubtM2: Float64Array.from(doubt),
-    corners,
+    ...lineOf(vertices),
+    corners: [...first, ...cornersOf(meetings, legM)],
     shakeM: worst,
+    seams: [],
   };
 };

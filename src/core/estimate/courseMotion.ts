@@ -37,8 +37,10 @@ export const advance = (g: Gaussian, line: CourseLine, air: Air, dtS: number, re
   const aside = Math.exp(-dtS / runner.ASIDE_TAU_S);
   const from = Math.max(0, at(g, S));
   const stepM = Math.max(0, speedOf(g) * dtS);
-  const restM = Math.max(line.officialM - from, stepM, 1);
-  // The line's ends are the course's ends: its error is a bridge, drawn to nothing as the finish comes near.
+  const known = line.knownM.find((d) => d > from) ?? line.officialM;
+  const restM = Math.max(known - from, stepM, 1);
+  // The line's ends are the course's ends: its error is a bridge, drawn to nothing as the finish comes near, and so
+  // it is at the cone of an out-and-back and at the end of a lap.
   const bridge = 1 - Math.min(0.5, stepM / restM);
   const decay = Float64Array.of(1, 1, waver, slow, slow, quick, quick, 1, 1, 1, aside, 1, bridge, 1, 1);
   const couplings: Coupling[] = [
@@ -77,13 +79,13 @@ export const roundCorners = (g: Gaussian, line: CourseLine, passed: number): num
   for (; k < line.corners.length; k++) {
     const corner = line.corners[k];
     if (!corner || corner.alongM > reached) break;
-    addTo(g, LINE, OFFSET, -corner.halfTurnTan);
+    addTo(g, LINE, OFFSET, -corner.halfTurnTan * corner.left);
     for (const i of [OFFSET, TILT]) forget(g, i);
     g.P[OFFSET * N + OFFSET] = 4 * corner.asideM2;
     g.P[TILT * N + TILT] = (12 * corner.asideM2) / corner.runM ** 2;
     g.P[OFFSET * N + TILT] = (-6 * corner.asideM2) / corner.runM;
     g.P[TILT * N + OFFSET] = (-6 * corner.asideM2) / corner.runM;
-    addTo(g, LINE, OFFSET, -corner.halfTurnTan);
+    addTo(g, LINE, OFFSET, -corner.halfTurnTan * corner.left);
     g.P[LINE * N + LINE] = cov(g, LINE, LINE) + corner.extraM2;
   }
   return k;

@@ -86,6 +86,8 @@ export const loosenPlace = (g: Gaussian, alongM: number, errorM: number): void =
 
 export const distanceOf = (g: Gaussian): number => at(g, S);
 export const distanceVarOf = (g: Gaussian): number => cov(g, S, S);
+/** Variance of the line's own error at the runner's place, m². */
+export const lineVarOf = (g: Gaussian): number => cov(g, LINE, LINE);
 export const speedOf = (g: Gaussian): number => at(g, BASE) + at(g, WAVER);
 export const speedVarOf = (g: Gaussian): number =>
   cov(g, BASE, BASE) + 2 * cov(g, BASE, WAVER) + cov(g, WAVER, WAVER);
