@@ -25,7 +25,7 @@ const troubles = ({ languages, chosenLanguage, texts }: PageLanguage): readonly 
 
 /** The one choice of language, for screens and voice; each language under its own name. */
 export const LanguageChooser = ({ language }: { language: PageLanguage }) => (
-  <div class="language">
+  <section class="language" aria-label={t('Language')}>
     <label>
       {t('Language')}
       <select
@@ -44,5 +44,5 @@ export const LanguageChooser = ({ language }: { language: PageLanguage }) => (
         {trouble}
       </p>
     ))}
-  </div>
+  </section>
 );
