@@ -15,6 +15,7 @@ import { sourcesOf } from '../voice/file/fromPack.ts';
 import { mp3Of } from '../voice/file/mp3.ts';
 import { toneFrames } from '../voice/file/toneFrames.ts';
 import { vttOf } from '../voice/file/webVtt.ts';
+import type { Loudness } from '../voice/packs/pack.ts';
 import { voiceOf } from '../voice/utter.ts';
 import { type AloudLine, cuesOf, linesOf, stripOf } from './aloudFile.ts';
 import type { PlanModel } from './planModel.ts';
@@ -36,6 +37,7 @@ export interface AloudModel {
   readonly source: Signal<AloudSource>;
   readonly leadS: Signal<number>;
   readonly places: Signal<Places>;
+  readonly loudness: Signal<Loudness>;
   readonly title: ReadonlySignal<string>;
   /** BCP 47 tag of the voice. */
   readonly language: ReadonlySignal<string>;
@@ -82,6 +84,7 @@ export const createAloudModel = (parts: AloudParts): AloudModel => {
   const source = signal<AloudSource>('race');
   const leadS = signal(10);
   const places = signal<Places>('boards');
+  const loudness = signal<Loudness>('normal');
   const state = signal<'idle' | 'making' | 'made'>('idle');
   const trouble = signal<Message | null>(null);
   const { plan, course } = parts.plan;
@@ -115,10 +118,13 @@ export const createAloudModel = (parts: AloudParts): AloudModel => {
     trouble.value = null;
     state.value = 'making';
     try {
-      const [voice, tones] = await Promise.all([pack.variants.normal.file, toneFrames.file].map(voiceFile));
+      const [voice, tones] = await Promise.all(
+        [pack.variants[loudness.peek()].file, toneFrames.file].map(voiceFile),
+      );
       const sources = sourcesOf(
         { table: pack, mp3: voice ?? new Uint8Array() },
         { table: toneFrames, mp3: tones ?? new Uint8Array() },
+        loudness.peek(),
       );
       if (!sources.ok) {
         trouble.value = refusal(sources.error);
@@ -138,6 +144,7 @@ export const createAloudModel = (parts: AloudParts): AloudModel => {
     source,
     leadS,
     places,
+    loudness,
     title,
     language: computed(() => parts.spoken.value.words.language),
     sheet,

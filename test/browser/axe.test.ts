@@ -26,6 +26,7 @@ const SCREENS = [
   '#/fuel',
   '#/day',
   '#/paper',
+  '#/aloud',
   '#/whatIf',
   '#/practice',
   '#/runs',

@@ -81,6 +81,18 @@ export const AloudScreen = ({ model, unit, goalBy }: Props) => {
             />
           )}
           <Choice
+            label={t('Voice||of the sound file')}
+            name="aloudLoudness"
+            options={[
+              ['normal', t('Usual||voice')],
+              ['loud', t('Loud: for a crowd, harsher')],
+            ]}
+            value={model.loudness.value}
+            onChange={(loudness) => {
+              model.loudness.value = loudness;
+            }}
+          />
+          <Choice
             label={t('Start the file')}
             name="aloudLead"
             options={LEADS_S.map((leadS) => [String(leadS), leadText(leadS)] as const)}

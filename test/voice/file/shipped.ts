@@ -4,6 +4,7 @@ import { sourcesOf } from '../../../src/voice/file/fromPack.ts';
 import { framesOf, type Sheaf } from '../../../src/voice/file/sheaf.ts';
 import type { SourceOf } from '../../../src/voice/file/strip.ts';
 import { toneFrames } from '../../../src/voice/file/toneFrames.ts';
+import type { Loudness } from '../../../src/voice/packs/pack.ts';
 import { voiceOf } from '../../../src/voice/utter.ts';
 
 const VOICES = new URL('../../../public/voice/', import.meta.url);
@@ -23,10 +24,11 @@ export const VOICE = voiceOf(PACK, spoken.words);
 
 /** The frames of the English pack as it is shipped, and of the tones. */
 export const shippedSheaf = (): Sheaf => must(framesOf(bytesOf(PACK.variants.normal.file)));
-export const shippedSources = (): SourceOf =>
+export const shippedSources = (loudness: Loudness = 'normal'): SourceOf =>
   must(
     sourcesOf(
-      { table: PACK, mp3: bytesOf(PACK.variants.normal.file) },
+      { table: PACK, mp3: bytesOf(PACK.variants[loudness].file) },
       { table: toneFrames, mp3: bytesOf(toneFrames.file) },
+      loudness,
     ),
   );
