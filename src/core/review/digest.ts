@@ -59,6 +59,9 @@ export interface Digest {
 /** About so many points show a run of any length; a screen is not wider. */
 const SAMPLES = 500;
 
+const WORSE: readonly Signal[] = ['waiting', 'good', 'poor', 'lost'];
+const worse = (a: Signal, b: Signal): Signal => (WORSE.indexOf(a) > WORSE.indexOf(b) ? a : b);
+
 /** A fold in progress. Inputs go in one by one, so that a long log can be taken in pieces. */
 export interface Digesting {
   readonly take: (input: RunInput) => void;
@@ -93,10 +96,12 @@ export const beginDigest = (config: RunConfig): Digesting => {
   let [beats, beatCount] = [0, 0];
   let stoppedM: number | null = null;
 
-  const sample = (atMs: number, startMs: number): void => {
+  /** `until` is how reception was until the fix that came now: a gap is over with the fix that ends it. */
+  const sample = (atMs: number, startMs: number, until: Signal): void => {
     const progress = progressOf(run, atMs);
     const dtS = lastAtMs === null ? 0 : (atMs - Math.max(lastAtMs, startMs)) / 1000;
-    signalS[progress.signal] += Math.max(0, dtS);
+    const signal = worse(until, progress.signal);
+    signalS[signal] += Math.max(0, dtS);
     lastAtMs = atMs;
     if (progress.distanceM < nextM) return;
     const drift = driftOf(run, atMs);
@@ -111,24 +116,24 @@ export const beginDigest = (config: RunConfig): Digesting => {
       projectedS: drift.projectedFinishS,
       projectedSdS: drift.projectedFinishSdS,
       heartBpm: beatCount > 0 ? beats / beatCount : null,
-      signal: progress.signal,
+      signal,
     });
     [beats, beatCount] = [0, 0];
   };
 
   const take = (input: RunInput): void => {
     if (input.type === 'heart' && input.bpm !== null) [beats, beatCount] = [beats + input.bpm, beatCount + 1];
-    const sinceFixS = input.type === 'fix' ? progressOf(run, Math.max(run.atMs, input.atMs)).sinceFixS : 0;
+    const before = input.type === 'fix' ? progressOf(run, Math.max(run.atMs, input.atMs)) : null;
     const next = step(run, input);
     run = next.run;
     calls.push(...next.calls);
-    if (input.type !== 'fix') return;
+    if (before === null) return;
     fixes++;
     const phase = phaseOf(run);
     if (phase.phase === 'stopped') stoppedM ??= progressOf(run, run.atMs).distanceM;
     if (phase.phase !== 'running') return;
-    if (Number.isFinite(sinceFixS)) longestGapS = Math.max(longestGapS, sinceFixS);
-    sample(run.atMs, phase.startMs);
+    if (Number.isFinite(before.sinceFixS)) longestGapS = Math.max(longestGapS, before.sinceFixS);
+    sample(run.atMs, phase.startMs, before.signal);
   };
 
   return {

@@ -15,6 +15,7 @@ import {
   type StationCost,
   stationCosts,
 } from './parts.ts';
+import { type RanStretch, type ReceptionStretch, ranStretches, receptionOver } from './stretches.ts';
 import { summaryOf } from './summary.ts';
 
 /** Everything a review shows, from a digest and its plan. */
@@ -27,6 +28,9 @@ export interface Review {
   readonly stations: readonly StationCost[];
   /** Planned pace at each sample, seconds per kilometre. */
   readonly plannedSPerKm: readonly number[];
+  /** From board to board. */
+  readonly stretches: readonly RanStretch[];
+  readonly reception: readonly ReceptionStretch[];
   /** Share of the run with good reception, 0 to 1. */
   readonly goodShare: number;
 }
@@ -36,10 +40,13 @@ export const reviewOf = (digest: Digest, plan: RacePlan, course: CourseLine | nu
   const opening = ranOpening(digest, plan, schedule);
   const fade = fadeOf(digest, plan, schedule);
   const stations = stationCosts(digest, plan, schedule);
+  const splits = ranSplits(digest, plan, schedule);
   const { waiting, good, poor, lost } = digest.signalS;
   return {
     summary: summaryOf({ plan, digest, opening, fade, stations }),
-    splits: ranSplits(digest, plan, schedule),
+    splits,
+    stretches: ranStretches(digest, splits, course),
+    reception: receptionOver(digest),
     projected: projectedAt(digest, plan, schedule),
     opening,
     fade,

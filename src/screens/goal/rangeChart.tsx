@@ -3,13 +3,14 @@ import type { Prediction } from '../../core/prepare/goal/predict.ts';
 import { t } from '../../languages/text.ts';
 import { span } from '../format.ts';
 import { useWidth } from '../parts/width.ts';
+import { TableBehind } from '../review/details.tsx';
 
 const HEIGHT = 118;
 const SIDE = 44;
 const MIDDLE_Y = 58;
 
 /** The range as depth below a line: the longer the mark, the likelier; the goal hangs on it. */
-export const RangeChart = ({ prediction, goalS }: { prediction: Prediction; goalS: number }) => {
+const RangeMarks = ({ prediction, goalS }: { prediction: Prediction; goalS: number }) => {
   const [ref, width] = useWidth<HTMLElement>();
   const { wide, likely, middleS } = prediction;
   const from = Math.min(wide.quickS, goalS);
@@ -65,5 +66,25 @@ export const RangeChart = ({ prediction, goalS }: { prediction: Prediction; goal
         </text>
       </svg>
     </figure>
+  );
+};
+
+/** The range as a drawing, and the same as a table. */
+export const RangeChart = (props: { prediction: Prediction; goalS: number }) => {
+  const { wide, likely, middleS } = props.prediction;
+  return (
+    <>
+      <RangeMarks {...props} />
+      <TableBehind
+        title={t('The range as a table')}
+        head={[t('what||of the range'), t('from||a time'), t('to||a time')]}
+        rows={[
+          [t('half of runners'), roughDurationText(likely.quickS), roughDurationText(likely.slowS)],
+          [t('four in five'), roughDurationText(wide.quickS), roughDurationText(wide.slowS)],
+          [t('middle'), roughDurationText(middleS), '–'],
+          [t('goal'), span(props.goalS), '–'],
+        ]}
+      />
+    </>
   );
 };

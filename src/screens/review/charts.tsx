@@ -10,6 +10,7 @@ import type { OpenRun } from '../../session/reviewModel.ts';
 import { distance, pace, span, unitName } from '../format.ts';
 import { Chart, DIM, PAPER } from './chart.tsx';
 import { TableBehind } from './details.tsx';
+import { HeartTable, HeightTable, PaceTable } from './tables.tsx';
 
 export interface RaceShown {
   readonly plan: RacePlan;
@@ -123,13 +124,16 @@ export const PaceOver = (shown: RaceShown) => {
     };
   }, [digest, screenLanguage.value]);
   return (
-    <Chart
-      title={t('Pace, per {unit} (quicker is higher)', { unit: unitName(plan.unit) })}
-      xUnit={unitName(plan.unit)}
-      upsideDown
-      format={(v) => span(v)}
-      {...made}
-    />
+    <>
+      <Chart
+        title={t('Pace, per {unit} (quicker is higher)', { unit: unitName(plan.unit) })}
+        xUnit={unitName(plan.unit)}
+        upsideDown
+        format={(v) => span(v)}
+        {...made}
+      />
+      <PaceTable {...shown} />
+    </>
   );
 };
 
@@ -145,17 +149,21 @@ export const HeartOver = (shown: RaceShown) => {
   );
   if (digest.samples.every((s) => s.heartBpm === null)) return null;
   return (
-    <Chart
-      title={t('Heart rate')}
-      xUnit={unitName(plan.unit)}
-      format={(v) => String(Math.round(v))}
-      {...made}
-    />
+    <>
+      <Chart
+        title={t('Heart rate')}
+        xUnit={unitName(plan.unit)}
+        format={(v) => String(Math.round(v))}
+        {...made}
+      />
+      <HeartTable {...shown} />
+    </>
   );
 };
 
 /** Heights of the course. */
-export const HeightOver = ({ plan, run }: RaceShown) => {
+export const HeightOver = (shown: RaceShown) => {
+  const { plan, run } = shown;
   const { course } = run.read;
   const made = useMemo(() => {
     const heights = course?.elevationM;
@@ -167,12 +175,15 @@ export const HeightOver = ({ plan, run }: RaceShown) => {
   }, [course, screenLanguage.value]);
   return (
     made && (
-      <Chart
-        title={t('Height')}
-        xUnit={unitName(plan.unit)}
-        format={(v) => String(Math.round(v))}
-        {...made}
-      />
+      <>
+        <Chart
+          title={t('Height')}
+          xUnit={unitName(plan.unit)}
+          format={(v) => String(Math.round(v))}
+          {...made}
+        />
+        <HeightTable {...shown} />
+      </>
     )
   );
 };

@@ -56,7 +56,30 @@ const Over = ({ digest, unit }: { digest: PracticeDigest; unit: DistanceUnit }) 
           format={(v) => String(Math.round(v))}
         />
       )}
+      <MinutesTable digest={digest} unit={unit} />
     </>
+  );
+};
+
+/** Behind the drawings: what they show at each whole minute. */
+const MinutesTable = ({ digest, unit }: { digest: PracticeDigest; unit: DistanceUnit }) => {
+  const { samples } = digest;
+  if (samples.every((s) => s.paceSPerKm === null && s.heartBpm === null)) return null;
+  const minutes = samples.filter(
+    (s, i) => Math.floor(s.atS / 60) !== Math.floor((samples[i - 1]?.atS ?? -1) / 60),
+  );
+  const paceText = (p: number | null): string => (p === null ? '–' : pace(p, unit));
+  return (
+    <TableBehind
+      title={t('Pace and heart rate at each minute, as a table')}
+      head={[t('minutes'), t('run||as it was run'), t('asked||pace'), t('beats a minute')]}
+      rows={minutes.map((s) => [
+        String(Math.floor(s.atS / 60)),
+        paceText(s.paceSPerKm),
+        paceText(s.askedSPerKm),
+        s.heartBpm === null ? '–' : String(Math.round(s.heartBpm)),
+      ])}
+    />
   );
 };
 

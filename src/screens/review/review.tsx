@@ -7,6 +7,7 @@ import { fileNameOf, saveFile } from '../parts/files.tsx';
 import { Calls } from './calls.tsx';
 import { DriftOver, Facts, HeartOver, HeightOver, PaceOver, Projections } from './charts.tsx';
 import { PracticeReview } from './practiceReview.tsx';
+import { ReceptionOver } from './reception.tsx';
 
 const EXPORT_NAMES: Readonly<Record<ExportKind, Message>> = {
   gpx: message('GPX track'),
@@ -61,6 +62,7 @@ export const ReviewScreen = ({ model, run }: { model: ReviewModel; run: OpenRun 
           <PaceOver {...shown} />
           <HeartOver {...shown} />
           <HeightOver {...shown} />
+          <ReceptionOver {...shown} />
           <Facts {...shown} />
           <Projections {...shown} />
         </>

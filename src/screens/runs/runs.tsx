@@ -10,6 +10,7 @@ import { shownDay } from '../parts/dates.ts';
 import { fileNameOf, OpenFile, saveFile } from '../parts/files.tsx';
 import { TableBehind } from '../review/details.tsx';
 import { ReviewScreen } from '../review/review.tsx';
+import { ThresholdOver } from './thresholdChart.tsx';
 
 const resultText = ({ digest }: RunRow): string => {
   if (digest === null) return t('not looked at yet');
@@ -70,6 +71,7 @@ const Trend = ({ model }: { model: ReviewModel }) => {
   return (
     <section aria-label={t('Over the runs')}>
       <h2>{t('Over the runs')}</h2>
+      <ThresholdOver facts={facts} />
       <TableBehind
         title={t('Threshold held, openings, evenness')}
         open

@@ -3,13 +3,14 @@ import type { Tally } from '../../core/prepare/whatIf/whatIf.ts';
 import { t } from '../../languages/text.ts';
 import { span } from '../format.ts';
 import { useWidth } from '../parts/width.ts';
+import { TableBehind } from '../review/details.tsx';
 
 const HEIGHT = 100;
 const SIDE = 44;
 const MIDDLE_Y = 52;
 
 /** Four in five finishes as a bar, the middle one as a stroke, the goal hanging over it. */
-export const FinishChart = ({ tally, goalS }: { tally: Tally; goalS: number }) => {
+const FinishMarks = ({ tally, goalS }: { tally: Tally; goalS: number }) => {
   const [ref, width] = useWidth<HTMLElement>();
   const { quick, middle, slow } = tally.finishS;
   const from = Math.min(quick, goalS);
@@ -43,5 +44,25 @@ export const FinishChart = ({ tally, goalS }: { tally: Tally; goalS: number }) =
         </text>
       </svg>
     </figure>
+  );
+};
+
+/** The finishes as a drawing, and the same as a table. */
+export const FinishChart = (props: { tally: Tally; goalS: number }) => {
+  const { quick, middle, slow } = props.tally.finishS;
+  return (
+    <>
+      <FinishMarks {...props} />
+      <TableBehind
+        title={t('The finishes as a table')}
+        head={[t('what||of the finishes'), t('time')]}
+        rows={[
+          [t('one in ten is quicker than'), roughDurationText(quick)],
+          [t('middle'), roughDurationText(middle)],
+          [t('one in ten is slower than'), roughDurationText(slow)],
+          [t('goal'), span(props.goalS)],
+        ]}
+      />
+    </>
   );
 };
