@@ -106,6 +106,6 @@ export const answerCue = (
     lastsMs: 15_000,
     ahead,
     distanceM: going?.distanceM ?? null,
-    why: message('asked'),
+    why: message('asked||why something was said'),
   });
 };

@@ -198,7 +198,7 @@ export const Projections = ({ plan, digest, review }: RaceShown) => (
       t('ahead or behind, s'),
       t('projected'),
       t('give or take'),
-      t('it was'),
+      t('it was||finish time in the end'),
     ]}
     rows={review.projected.map((p) => [
       distance(p.atM, plan.unit, 1),
@@ -212,9 +212,9 @@ export const Projections = ({ plan, digest, review }: RaceShown) => (
 );
 
 const VERDICTS: Readonly<Record<RanOpening['verdict'], Message>> = {
-  capped: message('capped'),
-  tooQuick: message('not capped'),
-  slow: message('slow'),
+  capped: message('capped||pace of the opening'),
+  tooQuick: message('not capped||pace of the opening'),
+  slow: message('slow||pace of the opening'),
 };
 
 /** What stations cost, and how the opening and reception were. */

@@ -76,12 +76,12 @@ const Trend = ({ model }: { model: ReviewModel }) => {
         title={t('Threshold held, openings, evenness')}
         open
         head={[
-          t('when'),
+          t('when||date of a run'),
           t('threshold /km'),
           t('give or take, s'),
           t('opening over its cap, s/km'),
           t('second half, %'),
-          t('wander, %'),
+          t('wander, %||of the pace'),
           t('foot pod'),
         ]}
         rows={facts.map((f) => [

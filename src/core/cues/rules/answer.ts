@@ -28,7 +28,7 @@ export const answerBeforeStart = (race: Race, nowMs: number, progress: Progress)
   aheadS: null,
   aheadSdS: null,
   distanceM: progress.distanceM,
-  why: message('asked'),
+  why: message('asked||why something was said'),
 });
 
 export const answerCue = (moment: Moment): Cue => {

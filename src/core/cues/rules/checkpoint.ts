@@ -70,7 +70,7 @@ const cueAt = (moment: Moment, atM: number, crossing: Crossing): Cue => ({
   aheadS: crossing.aheadS,
   aheadSdS: crossing.sdS,
   distanceM: Math.max(atM, moment.progress.distanceM),
-  why: crossing.reckoned ? message('crossing by dead reckoning') : message('crossing'),
+  why: crossing.reckoned ? message('crossing by dead reckoning') : message('crossing||of a checkpoint'),
 });
 
 export const lookForCheckpoint = (watch: CheckpointWatch, moment: Moment): Found<CheckpointWatch> | null => {
