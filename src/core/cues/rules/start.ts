@@ -34,6 +34,9 @@ export const startCue = ({ race, nowMs, startMs }: Moment): Cue | null => {
     aheadS: null,
     aheadSdS: null,
     distanceM: 0,
-    why: lateS < 1 ? message('start||why something was said') : message('start found {s} s after', { s: decimal(lateS, 1) }),
+    why:
+      lateS < 1
+        ? message('start||why something was said')
+        : message('start found {s} s after', { s: decimal(lateS, 1) }),
   };
 };
