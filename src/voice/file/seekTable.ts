@@ -5,7 +5,7 @@ const KBITS = 64;
 /** Frames, bytes, table and quality all stand in it. */
 const ALL_FIELDS = 0b1111;
 /** Hundredths of the playing time. */
-export const TABLE_STEPS = 100;
+const TABLE_STEPS = 100;
 
 /** Length of the frame that tells about the file. */
 export const TABLE_FRAME_BYTES = bytesAt(KBITS);

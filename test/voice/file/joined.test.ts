@@ -6,6 +6,7 @@ import { mp3Of } from '../../../src/voice/file/mp3.ts';
 import { framesOf } from '../../../src/voice/file/sheaf.ts';
 import { layStrip, type Strip } from '../../../src/voice/file/strip.ts';
 import { toneFrames } from '../../../src/voice/file/toneFrames.ts';
+import { LOUDNESS, type Pack } from '../../../src/voice/packs/pack.ts';
 import { readSound } from '../../support/ffmpegRead.ts';
 import { bytesOf, PACK, shippedSheaf, shippedSources } from './shipped.ts';
 
@@ -15,20 +16,27 @@ const fileOf = (strip: Strip): Uint8Array => Buffer.concat(mp3Of(strip, 'Joined'
 /** Samples that a decoder gives that cuts nothing off: the sprite without the frame that tells about it. */
 const whole = readSound(Buffer.concat(sprite)).samples;
 
-describe('the shipped pack', () => {
-  test.each([PACK.variants.normal.file, PACK.variants.loud.file, toneFrames.file])(
-    '%s is made of frames that can be joined',
-    (name) => {
+/** The tables of all packs that there are, whatever their language. */
+const packs = Object.values(
+  import.meta.glob<Pack>('../../../src/languages/*/pack.json', { eager: true, import: 'default' }),
+);
+const tables = [
+  ...packs.flatMap((pack) =>
+    LOUDNESS.map((loudness) => ({ name: pack.variants[loudness].file, spans: pack.clips })),
+  ),
+  { name: toneFrames.file, spans: toneFrames.tones },
+];
+
+describe('the shipped sounds', () => {
+  test.each(tables)(
+    '$name is made of frames that can be joined, with every clip at one place of them',
+    ({ name, spans }) => {
       const frames = framesOf(bytesOf(name));
       expect(frames.ok && frames.value.length).toBeGreaterThan(300);
+      const places = Object.values(spans).map(([first]) => ((first ?? 0) + LATE_SAMPLES) % FRAME_SAMPLES);
+      expect(new Set(places)).toEqual(new Set([CLIP_PHASE]));
     },
   );
-
-  test('has every clip at the same place of a frame', () => {
-    const spans = [...Object.values(PACK.clips), ...Object.values(toneFrames.tones)];
-    const places = spans.map(([first]) => ((first ?? 0) + LATE_SAMPLES) % FRAME_SAMPLES);
-    expect(new Set(places)).toEqual(new Set([CLIP_PHASE]));
-  });
 
   test('is decoded frame by frame, and late by what is said', () => {
     expect(whole.length).toBe(sprite.length * FRAME_SAMPLES);
