@@ -60,6 +60,14 @@ const rowOf = ({ count, alongM }: Pass): Row | null => {
 
 const isEven = (row: Row, sigmaM: number): boolean => row.stepM > 0 && row.residualM < EVEN_SDS * sigmaM;
 
+/** Steps change from street to street, and a run may hold two that all but go on in one: the points near the corner tell. */
+const NEAR = 12;
+const tail = ({ count, alongM }: Pass): Pass => ({ count: count.slice(-NEAR), alongM: alongM.slice(-NEAR) });
+const head = ({ count, alongM }: Pass): Pass => ({
+  count: count.slice(0, NEAR),
+  alongM: alongM.slice(0, NEAR),
+});
+
 /** Most of the longer runs have their points at even steps: then this line is such a one. */
 export const hasEvenSteps = (line: Polyline, runs: readonly Run[], sigmaM: number): boolean => {
   const rows = runs.flatMap((run) => {
@@ -98,8 +106,8 @@ export const lengthFromSteps = (
   let sum = 0;
   let seen = 0;
   for (const [before, after] of passes) {
-    const a = rowOf(before);
-    const b = rowOf(after);
+    const a = rowOf(tail(before));
+    const b = rowOf(head(after));
     if (!a || !b || !isEven(a, sigmaM) || !isEven(b, sigmaM)) continue;
     if (Math.abs(a.stepM - b.stepM) > ALIKE_SHARE * a.stepM) continue;
     const steps = (after.count[0] as number) - (before.count.at(-1) as number);
