@@ -74,6 +74,7 @@ const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no #page');
 
 const language = createPageLanguage(navigator.languages, localStorage, document.documentElement);
+const voiceState = computed(() => (language.chosenLanguage.value === 'en' ? 'here' : 'none'));
 
 const speaker = createSpeaker(english.pack, `/voice/${english.pack.variants.normal.file}`, pageTime, (load) =>
   afterPaint(() => void warmOutput().then(load)),
@@ -288,7 +289,7 @@ render(
     foot={
       <>
         <OfflineState offline={offline} />
-        <LanguageChooser language={language} />
+        <LanguageChooser language={language} voice={voiceState} />
       </>
     }
   />,
