@@ -87,4 +87,27 @@ describe('the plan as a sound file', () => {
     expect(complaints).toEqual([]);
     await close();
   });
+
+  test('is given to another app where the browser can', async () => {
+    const { page, complaints, close } = await open('#/aloud', {
+      plan: PLAN,
+      before: (context) =>
+        context.addInitScript(() => {
+          const given: string[] = [];
+          Object.assign(window, { given });
+          Object.defineProperty(navigator, 'canShare', { value: () => true });
+          Object.defineProperty(navigator, 'share', {
+            value: async ({ files }: { files: File[] }) => {
+              for (const file of files) given.push(`${file.name} ${file.type} ${file.size > 15e6}`);
+            },
+          });
+        }),
+    });
+    await page.getByRole('button', { name: 'Give it to another app' }).click();
+    const given = (): Promise<string[]> =>
+      page.evaluate(() => (window as unknown as { given: string[] }).given);
+    await expect.poll(given, { timeout: 10_000 }).toEqual(['long-quay.mp3 audio/mpeg true']);
+    expect(complaints).toEqual([]);
+    await close();
+  });
 });

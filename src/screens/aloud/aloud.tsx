@@ -1,13 +1,11 @@
-import { decimal } from '../../core/units/message.ts';
 import type { DistanceUnit } from '../../core/units/units.ts';
 import { t } from '../../languages/text.ts';
 import type { AloudModel } from '../../session/aloudModel.ts';
-import { span } from '../format.ts';
-import { fileNameOf, saveFile } from '../parts/files.tsx';
 import { Choice } from '../plan/field.tsx';
 import { Cautions } from '../plan/fineprint.tsx';
 import { Steps } from '../plan/steps.tsx';
 import { AloudLines } from './aloudLines.tsx';
+import { MakeFile } from './makeFile.tsx';
 
 interface Props {
   readonly model: AloudModel;
@@ -107,55 +105,12 @@ export const AloudScreen = ({ model, unit, goalBy }: Props) => {
               'It goes by the clock and knows nothing of where you are: it says where the plan has you. Paused, it is late by as long.',
             )}
           </p>
-          <Make model={model} />
+          <h2>{t('The file')}</h2>
+          <MakeFile model={model} />
           <Cautions keys={['rules', 'traffic', 'chest', 'general']} />
         </section>
         <AloudLines model={model} />
       </div>
     </main>
-  );
-};
-
-/** What the file will be, and the buttons that make it. */
-const Make = ({ model }: { model: AloudModel }) => {
-  const sheet = model.sheet.value;
-  if (!sheet.ok)
-    return (
-      <p class="field-error" role="status">
-        {t(sheet.error)}
-      </p>
-    );
-  const { lines, lengthS, aboutBytes, dropped } = sheet.value;
-  const isMaking = model.state.value === 'making';
-  const saveMp3 = async (): Promise<void> => {
-    const blob = await model.mp3();
-    if (blob !== null) saveFile(fileNameOf(model.title.value, 'mp3'), 'audio/mpeg', blob);
-  };
-  const saveVtt = async (): Promise<void> => {
-    const text = await model.vtt();
-    if (text !== null) saveFile(fileNameOf(model.title.value, 'vtt'), 'text/vtt', text);
-  };
-  return (
-    <>
-      <p>
-        {t('{n} calls and tones, {length}, about {size} MB.', {
-          n: lines.length,
-          length: span(lengthS),
-          size: decimal(aboutBytes / 1e6, 1),
-        })}{' '}
-        {dropped > 0 && t('Without room between others and left out: {n}.', { n: dropped })}
-      </p>
-      <div class="buttons">
-        <button type="button" class="main-button" disabled={isMaking} onClick={() => void saveMp3()}>
-          {t('Save as MP3')}
-        </button>
-        <button type="button" disabled={isMaking} onClick={() => void saveVtt()}>
-          {t('Save the words (WebVTT)')}
-        </button>
-      </div>
-      <p class="note" role="status">
-        {model.trouble.value !== null ? t(model.trouble.value) : isMaking ? t('A moment …') : ''}
-      </p>
-    </>
   );
 };
