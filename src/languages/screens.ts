@@ -8,8 +8,7 @@ export type ScreenTexts = 'here' | 'loading' | 'failed' | 'none';
 const catalogues = import.meta.glob<Catalogue>('./*/screen.ts', { import: 'screen' });
 
 /** The texts of a language, fetched when they are wanted; null where it has none. */
-export const fetchTexts = (tag: string): Promise<Catalogue> | null =>
-  catalogues[`./${tag}/screen.ts`]?.() ?? null;
+const fetchTexts = (tag: string): Promise<Catalogue> | null => catalogues[`./${tag}/screen.ts`]?.() ?? null;
 
 /**
  * Puts the screens into whatever language is chosen. They stay as they are until its texts have arrived; where these
