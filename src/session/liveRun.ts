@@ -1,9 +1,10 @@
 import { batch, type ReadonlySignal, signal } from '@preact/signals';
 import type { Call } from '../core/cues/call.ts';
 import type { NoticeName } from '../core/cues/notice.ts';
+import type { Talk } from '../core/cues/talk.ts';
 import type { EventName, Fix } from '../core/estimate/input.ts';
 import type { RunConfig } from '../core/run/run.ts';
-import type { RunInput } from '../core/run/settings.ts';
+import { type RunInput, USUAL_SETTINGS } from '../core/run/settings.ts';
 import type { FixWatch, FixWatchPorts, Reception } from '../sensors/geolocation.ts';
 import type { Ear, Heard } from '../voice/device/ear.ts';
 import type { PageTime } from '../voice/device/pageTime.ts';
@@ -58,6 +59,8 @@ export interface LiveParts {
   readonly wallMs?: () => number;
   /** Brings the cell to where the run was when its page was closed. */
   readonly refold?: (cell: RunCell) => void;
+  /** How much is to be said from the start on; absent: as usual, or as the log has it. */
+  readonly talk?: Talk;
 }
 
 /**
@@ -83,7 +86,6 @@ export const startLiveRun = (parts: LiveParts): LiveRun => {
   let lastStated: { fix: Fix; atMs: number } | null = null;
   let quietFromMs = 0;
   let shown = '';
-  let hushedUntilMs = 0;
   let outOfSight = false;
   let lastInputMs = clock.nowMs();
   const clocks = () => ({ engineMs: clock.nowMs(), wallMs: parts.wallMs?.() ?? clock.nowMs() });
@@ -162,6 +164,8 @@ export const startLiveRun = (parts: LiveParts): LiveRun => {
     phase.value = 'over';
   };
 
+  if (parts.talk !== undefined && parts.talk !== USUAL_SETTINGS.talk)
+    take({ type: 'setting', atMs: clock.nowMs(), talk: parts.talk });
   show(clock.nowMs(), true);
 
   return {
@@ -183,12 +187,12 @@ export const startLiveRun = (parts: LiveParts): LiveRun => {
     hush: () => {
       if (phase.value !== 'running') return;
       const nowMs = clock.nowMs();
-      const quiet = nowMs >= hushedUntilMs;
-      hushedUntilMs = quiet ? nowMs + QUIET_MS : 0;
+      const quiet = cell.viewAt(nowMs).quietUntilMs === null;
       // Said while it may still be said.
       if (quiet) notice('quiet');
-      take({ type: 'setting', atMs: nowMs, quietUntilMs: quiet ? hushedUntilMs : null });
+      take({ type: 'setting', atMs: nowMs, quietUntilMs: quiet ? nowMs + QUIET_MS : null });
       if (!quiet) notice('talking');
+      show(nowMs, true);
     },
     notice: (what) => {
       if (phase.value !== 'over') notice(what);

@@ -22,6 +22,8 @@ export interface RunView {
   readonly elapsedS: number | null;
   readonly progress: Progress;
   readonly drift: Drift | null;
+  /** End of a quiet stretch that the runner asked for, engine ms; null outside one. */
+  readonly quietUntilMs: number | null;
 }
 
 /** A point of the drift's curve. */
@@ -78,12 +80,14 @@ export const createRunCell = (config: RunConfig, record: (input: RunInput) => vo
 
   const viewAt = (atMs: number): RunView => {
     const phase = phaseOf(run);
+    const { quietUntilMs } = run.settings;
     return {
       atMs,
       phase,
       elapsedS: elapsedS(phase, atMs),
       progress: progressOf(run, atMs),
       drift: driftOf(run, atMs),
+      quietUntilMs: quietUntilMs !== null && atMs < quietUntilMs ? quietUntilMs : null,
     };
   };
 

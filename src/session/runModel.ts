@@ -156,7 +156,10 @@ export const createRunModel = (parts: RunParts): RunModel => {
       onCalls: called,
       onOver: end,
       wallMs,
-      ...(past === null ? {} : { refold: (cell) => refoldRun(past, parts.build, cell) }),
+      // What was chosen for a run that goes on is in its log.
+      ...(past === null
+        ? { talk: parts.choices.talk.value }
+        : { refold: (cell) => refoldRun(past, parts.build, cell) }),
     });
     current.value = run;
     const { sense } = run;

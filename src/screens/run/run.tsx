@@ -9,6 +9,7 @@ import { Choices } from './choices.tsx';
 import { Instruments } from './instruments.tsx';
 import { RunFace } from './runFace.tsx';
 import { RunSummary } from './runSummary.tsx';
+import { TalkChoice } from './talkChoice.tsx';
 
 export const RunScreen = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
   const run = model.current.value;
@@ -80,6 +81,7 @@ const Before = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
         </p>
       )}
       <Choices choices={model.choices} />
+      <TalkChoice talk={model.choices.talk} />
       <div class="buttons">
         <button type="button" class="main-button" onClick={() => void begin('runner')} disabled={busy.value}>
           {t('Switch on')}

@@ -8,6 +8,7 @@ import { useHold } from '../parts/hold.ts';
 import { Sounding } from '../parts/sounding.tsx';
 import { Guard } from './guard.tsx';
 import { Level } from './level.tsx';
+import { Quiet } from './quiet.tsx';
 import { Stop } from './stop.tsx';
 
 /** Longer than a touch by accident, short enough for a runner at full effort. */
@@ -66,11 +67,14 @@ export const RunFace = ({ model, run }: { model: RunModel; run: LiveRun }) => {
     }, OPEN_MS);
     return () => clearTimeout(timer);
   }, [pocket, open.value, touched.value]);
-  const press = (event: 'ask' | 'marker' | 'level'): void => {
+  const felt = (kind: 'hold' | 'press'): void => {
     touched.value++;
     // A touch is what a browser wants before it gives sound.
     void model.wake();
-    model.click(event === 'ask' ? 'hold' : 'press');
+    model.click(kind);
+  };
+  const press = (event: 'ask' | 'marker' | 'level'): void => {
+    felt(event === 'ask' ? 'hold' : 'press');
     run.press(event);
   };
   const [pad, down] = useHold(
@@ -103,7 +107,16 @@ export const RunFace = ({ model, run }: { model: RunModel; run: LiveRun }) => {
         {...pad}
       />
       <Level run={run} onPress={() => press('level')} />
-      <Stop onStop={() => run.press('stop')} />
+      <div class="face-buttons">
+        <Quiet
+          run={run}
+          onPress={() => {
+            felt('press');
+            run.hush();
+          }}
+        />
+        <Stop onStop={() => run.press('stop')} />
+      </div>
       {pocket && !open.value && (
         <Guard
           onOpen={() => {
