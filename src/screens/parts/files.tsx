@@ -50,6 +50,10 @@ export const saveFile = (name: string, type: string, content: string | Blob): vo
 export const fileNameOf = (name: string, ending: string): string => {
   const plain = name
     .toLowerCase()
+    // Accents fall off, the letters stay.
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
+    .replace(/ß/g, 'ss')
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-|-$/g, '');
   return `${plain || 'soundline'}.${ending}`;
