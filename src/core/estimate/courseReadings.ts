@@ -198,6 +198,24 @@ export const takeSpeed = (g: Gaussian, speedMps: number, sdMps: number): void =>
   update(g, speedRow(g), innovation, sdMps ** 2);
 };
 
+/** Positions come late, never early, and not by more than this (phones in the open: up to 1.5 s). */
+const MOST_LAG_S = 2;
+/** How soft the bounds are: a reading of the bound with this error, whenever the belief is beyond it. */
+const LAG_BOUND_SD_S = 0.3;
+
+/**
+ * Holds the belief about how late positions come within what receivers do, in place: where a runner's own changes of
+ * speed were put down to it, the distance takes them back.
+ */
+export const boundLag = (g: Gaussian): void => {
+  const lag = at(g, LAG);
+  const bound = Math.min(MOST_LAG_S, Math.max(0, lag));
+  if (bound === lag) return;
+  const h = new Float64Array(N);
+  h[LAG] = 1;
+  update(g, h, bound - lag, LAG_BOUND_SD_S ** 2);
+};
+
 /** Takes in that the runner is at a known distance now (the start line, a board), in place. */
 export const takeDistance = (g: Gaussian, distanceM: number, sdM: number): void => {
   const h = new Float64Array(N);

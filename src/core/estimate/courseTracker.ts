@@ -146,5 +146,6 @@ export const takeFix = (
     } else course.loosenPlace(g, away, away);
   }
   readings.takePosition(g, line, fix.eastM, fix.northM, fix.extraSdM);
+  readings.boundLag(g);
   return { track: { ...base, acrossM2, evidenceS, refusedS: 0, firstRefused: null }, used: true };
 };
