@@ -10,6 +10,18 @@ const UNITS = 'zero|one|two|three|four|five|six|seven|eight|nine';
 const NUMBER = `(${UNITS}|ten|eleven|twelve|\\w+teen|\\w+ty|\\w+ty-(${UNITS}))`;
 const clipsLike = (pattern: string): RegExp => new RegExp(`^(${pattern})$`);
 
+/** Speed of speech: above 1 is slower than the engine's own. */
+const STRETCH = 0.9;
+/**
+ * One digit alone is said slowly, as one stresses it: there is so little of it that noise makes 'five' or 'one' of 'nine'.
+ * Measured at 0 dB on 168 sentences with 1, 4, 5, 9, 11, 13 and 30: said as quickly as the rest 9 were wrong, all of them
+ * nines; at 1.1 5, at 1.3 3. It costs a tenth of a second.
+ */
+const DIGIT_STRETCH = 1.3;
+const DIGIT = clipsLike(UNITS);
+
+export const stretchOf = (clip: string): number => (DIGIT.test(clip) ? DIGIT_STRETCH : STRETCH);
+
 /**
  * What stands around a clip when it is recorded: words like those that it will stand between, so that it is said on one
  * breath with them. Measured on 'slow down by' | number | 'per K' at 0 dB: numbers said alone were wrong 15 times in 100,
