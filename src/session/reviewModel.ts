@@ -76,6 +76,8 @@ export interface ReviewModel {
 export interface ReviewParts {
   readonly shelf: RunShelf;
   readonly voice: Voice;
+  /** The voice in which a kept run was spoken; the one above where that is not asked. */
+  readonly voiceOfRun?: (planFile: string) => Promise<Voice>;
   readonly ear: Ear;
   readonly wake: () => Promise<unknown>;
   readonly time: PageTime;
@@ -84,7 +86,9 @@ export interface ReviewParts {
 }
 
 const NO_STORAGE = message('This browser keeps no runs here.');
-const breathe = (): Promise<void> => new Promise((done) => setTimeout(done, 0));
+const breathe = (ms = 0): Promise<void> => new Promise((done) => setTimeout(done, ms));
+/** Who waits behind the list looks again so soon. */
+const WAIT_MS = 50;
 
 const addedText = ({ added, skipped }: { added: number; skipped: number }): Message => {
   const runs = plural(added, 'One run added.', '{n} runs added.');
@@ -145,24 +149,43 @@ export const createReviewModel = (parts: ReviewParts): ReviewModel => {
     replay.value = null;
   };
 
-  /** From the cache, else folded from the log; `quietly`: behind the list, without saying so. */
-  const digestOf = async (id: number, quietly = false): Promise<OpenRun | null> => {
+  /** Whom the runner waits for; null where nobody does. */
+  let wanted: number | null = null;
+
+  /** Lets the page draw; and who is put together behind the list waits for whom the runner wants to see. */
+  const breatheFor = async (id: number): Promise<void> => {
+    await breathe();
+    while (wanted !== null && wanted !== id) await breathe(WAIT_MS);
+  };
+
+  /** From the cache, else folded from the log. */
+  const putTogether = async (id: number): Promise<OpenRun | null> => {
     const run = await shelf.load(id);
     const read = run && readRun(run.planFile);
     if (run === null || read === null) return null;
     const kept = await shelf.digest(id);
     if (kept !== null) return openOf(id, read, kept);
-    if (!quietly) reading.value = 0;
+    if (wanted === id) reading.value = 0;
     const digest = await foldForReview(read, inputsOf(run.lines), {
-      voice,
+      voice: (await parts.voiceOfRun?.(run.planFile)) ?? voice,
       nowMs: time.nowMs,
-      breathe,
+      breathe: () => breatheFor(id),
       onShare: (share) => {
-        if (!quietly) reading.value = share;
+        if (wanted === id) reading.value = share;
       },
     });
     await shelf.keepDigest(id, digest, run.lines.length);
     return openOf(id, read, digest);
+  };
+
+  /** A run that is being put together already is waited for, not put together twice. */
+  const underWay = new Map<number, Promise<OpenRun | null>>();
+  const digestOf = (id: number): Promise<OpenRun | null> => {
+    const before = underWay.get(id);
+    if (before !== undefined) return before;
+    const made = putTogether(id).finally(() => underWay.delete(id));
+    underWay.set(id, made);
+    return made;
   };
 
   /** Runs that nobody has looked at yet are put together while the list is seen, so that they open at once. */
@@ -173,7 +196,7 @@ export const createReviewModel = (parts: ReviewParts): ReviewModel => {
     try {
       for (const row of rows.value ?? []) {
         if (row.plan === null || row.digest !== null || open.value !== null) continue;
-        const made = await digestOf(row.id, true);
+        const made = await digestOf(row.id);
         if (made === null) continue;
         rows.value = (rows.value ?? []).map((r) => (r.id === row.id ? { ...r, digest: made.digest } : r));
       }
@@ -193,12 +216,17 @@ export const createReviewModel = (parts: ReviewParts): ReviewModel => {
     prepareAll,
     look: async (id) => {
       said.value = null;
+      wanted = id;
       try {
-        open.value = await digestOf(id);
-        if (open.value === null) said.value = message('This run cannot be read by this version.');
+        const made = await digestOf(id);
+        // Another one was asked for meanwhile.
+        if (wanted !== id) return;
+        open.value = made;
+        if (made === null) said.value = message('This run cannot be read by this version.');
       } catch {
         said.value = NO_STORAGE;
       }
+      wanted = null;
       reading.value = null;
     },
     close: () => {

@@ -58,6 +58,10 @@ export interface Digest {
 
 /** About so many points show a run of any length; a screen is not wider. */
 const SAMPLES = 500;
+/** Looked at no oftener than this: in a run of five hours half of the work would be looking. */
+const LOOK_MS = 1900;
+/** Reception may have become poor when the last fix that was used is older than this. */
+const DOUBTFUL_S = 3;
 
 const WORSE: readonly Signal[] = ['waiting', 'good', 'poor', 'lost'];
 const worse = (a: Signal, b: Signal): Signal => (WORSE.indexOf(a) > WORSE.indexOf(b) ? a : b);
@@ -98,6 +102,7 @@ export const beginDigest = (config: RunConfig): Digesting => {
 
   /** `until` is how reception was until the fix that came now: a gap is over with the fix that ends it. */
   const sample = (atMs: number, startMs: number, until: Signal): void => {
+    if (lastAtMs !== null && atMs - lastAtMs < LOOK_MS) return;
     const progress = progressOf(run, atMs);
     const dtS = lastAtMs === null ? 0 : (atMs - Math.max(lastAtMs, startMs)) / 1000;
     const signal = worse(until, progress.signal);
@@ -123,17 +128,20 @@ export const beginDigest = (config: RunConfig): Digesting => {
 
   const take = (input: RunInput): void => {
     if (input.type === 'heart' && input.bpm !== null) [beats, beatCount] = [beats + input.bpm, beatCount + 1];
-    const before = input.type === 'fix' ? progressOf(run, Math.max(run.atMs, input.atMs)) : null;
+    const { lastUsedMs } = run.estimate;
+    const unseenS =
+      input.type !== 'fix' || lastUsedMs === null ? 0 : (Math.max(run.atMs, input.atMs) - lastUsedMs) / 1000;
+    const until = unseenS > DOUBTFUL_S ? progressOf(run, Math.max(run.atMs, input.atMs)).signal : 'good';
     const next = step(run, input);
     run = next.run;
     calls.push(...next.calls);
-    if (before === null) return;
+    if (input.type !== 'fix') return;
     fixes++;
     const phase = phaseOf(run);
     if (phase.phase === 'stopped') stoppedM ??= progressOf(run, run.atMs).distanceM;
     if (phase.phase !== 'running') return;
-    if (Number.isFinite(before.sinceFixS)) longestGapS = Math.max(longestGapS, before.sinceFixS);
-    sample(run.atMs, phase.startMs, before.signal);
+    longestGapS = Math.max(longestGapS, unseenS);
+    sample(run.atMs, phase.startMs, until);
   };
 
   return {
