@@ -5,7 +5,7 @@ import { toneDurationS } from './tones/family.ts';
 import { textOf, type Words } from './words/words.ts';
 
 /** Silence between two clips of one sentence: just a breath, since they were cut out of running speech. */
-const JOIN_S = 0.01;
+export const JOIN_S = 0.01;
 /** Silence between two sentences. */
 const STOP_S = 0.24;
 /** Silence between a tone and the first word: with 'marker' the word begins within 0.25 s of the call. */

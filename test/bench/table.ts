@@ -13,14 +13,12 @@ export const printTable = (
   console.log(`${text}\n`);
 };
 
-const BEGIN = '<!-- bench -->';
-const END = '<!-- /bench -->';
-
 /** A page with all that was printed between its two marks. @throws where it has no marks */
-export const withTables = (page: string): string => {
-  const [from, to] = [page.indexOf(BEGIN), page.indexOf(END)];
-  if (from < 0 || to < from) throw new Error(`the page needs ${BEGIN} and ${END}`);
-  return `${page.slice(0, from)}${BEGIN}\n\n${printed.join('\n\n')}\n\n${page.slice(to)}`;
+export const withTables = (page: string, mark = 'bench'): string => {
+  const [begin, end] = [`<!-- ${mark} -->`, `<!-- /${mark} -->`];
+  const [from, to] = [page.indexOf(begin), page.indexOf(end)];
+  if (from < 0 || to < from) throw new Error(`the page needs ${begin} and ${end}`);
+  return `${page.slice(0, from)}${begin}\n\n${printed.join('\n\n')}\n\n${page.slice(to)}`;
 };
 
 export const fixed = (x: number, digits: number): string => (Number.isFinite(x) ? x.toFixed(digits) : '–');

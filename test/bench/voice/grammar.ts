@@ -79,18 +79,18 @@ const shapesOf = (words: Words): readonly (readonly Tree[])[] => {
 };
 
 /**
- * Everything that a runner may hear, as a finite-state grammar in the recogniser's own format: a call of one shape is any
- * of its first parts, then any of its second … All shapes are equally likely, and within one all words that may follow.
- * (The same as JSGF, but without the empty steps that make the recogniser twenty times slower.)
+ * A finite-state grammar in the recogniser's own format: a call of one shape is any of its first parts, then any of its
+ * second … All shapes are equally likely, and within one all words that may follow. (The same as JSGF, but without the
+ * empty steps that make the recogniser twenty times slower.)
  */
-export const grammarOf = (words: Words): string => {
+const grammarOfShapes = (shapes: readonly (readonly Tree[])[]): string => {
   const make = stateMaker();
   const end = make(true, []);
   const follow = (tree: Tree, then: State): State => {
     const own = [...tree.branches].map(([word, next]) => [word, follow(next, then)] as const);
     return tree.ends ? make(then.ends, [...own, ...then.arcs]) : make(false, own);
   };
-  const roots = shapesOf(words).map((slots) => slots.reduceRight((then, slot) => follow(slot, then), end));
+  const roots = shapes.map((slots) => slots.reduceRight((then, slot) => follow(slot, then), end));
   const starts = roots.flatMap((root) =>
     root.arcs.map(([word, next]) => ({ word, next, chance: 1 / (roots.length * root.arcs.length) })),
   );
@@ -111,4 +111,14 @@ export const grammarOf = (words: Words): string => {
     }),
   ];
   return `FSG_BEGIN calls\nNUM_STATES ${last + 1}\nSTART_STATE 0\nFINAL_STATE ${last}\n${lines.join('\n')}\nFSG_END\n`;
+};
+
+/** Everything that a runner may hear. */
+export const grammarOf = (words: Words): string => grammarOfShapes(shapesOf(words));
+
+/** Just these texts, one of them at a time. */
+export const grammarOfTexts = (texts: readonly string[]): string => {
+  const tree = newTree();
+  for (const text of texts) addTo(tree, plainWords(text));
+  return grammarOfShapes([[tree]]);
 };

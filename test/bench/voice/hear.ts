@@ -16,7 +16,7 @@ const LEAD_S = 0.5;
 const SPEECH_RMS = 0.08;
 
 /** A call's words as sound, from the sprite at the recogniser's rate: what the page plays, without the tone. */
-const soundOf = (utterance: Utterance, pack: Pack, sprite: Float32Array): Float32Array => {
+export const soundOf = (utterance: Utterance, pack: Pack, sprite: Float32Array): Float32Array => {
   const out = new Float32Array(Math.ceil(utterance.durationS * RECOGNISER_RATE_HZ));
   const words = utterance.parts.flatMap(({ sound, offsetS }) => {
     const span = 'clip' in sound ? clipSpan(pack, sound.clip) : null;
@@ -35,7 +35,12 @@ const soundOf = (utterance: Utterance, pack: Pack, sprite: Float32Array): Float3
 const CLEAN_SNR_DB = 60;
 
 /** Speech in noise: `snrDb` is the RMS of its speaking parts against that of the noise; null is clean. */
-const inNoise = (speech: Float32Array, noise: Float32Array, at: number, snrDb: number | null): Sound => {
+export const inNoise = (
+  speech: Float32Array,
+  noise: Float32Array,
+  at: number,
+  snrDb: number | null,
+): Sound => {
   const lead = Math.round(LEAD_S * RECOGNISER_RATE_HZ);
   const samples = new Float32Array(speech.length + 2 * lead);
   samples.set(speech, lead);

@@ -9,6 +9,12 @@ const MODEL = '/usr/share/pocketsphinx/model/en-us';
 const PACKAGES = ['pocketsphinx', 'pocketsphinx-en-us'];
 export const RECOGNISER_RATE_HZ = 16000;
 const WAV_HEADER_BYTES = 44;
+/**
+ * How unlikely a guess may be and still be followed. With the recogniser's own 1e-48 and 7e-29 it drops the right guess
+ * early in long calls and then hears nothing, or a short one: its search's fault, not the voice's (of 200 calls at +5 dB
+ * it lost four so; with these, none).
+ */
+const BEAMS = ['-beam', '1e-80', '-pbeam', '1e-80', '-wbeam', '1e-60'];
 
 const present = (): boolean =>
   existsSync(`${MODEL}/en-us/mdef`) &&
@@ -58,6 +64,7 @@ export const recognise = (sounds: readonly Sound[], grammar: string): readonly (
         at('hyp'),
       ],
       ...['-cepdir', folder, '-cepext', '.wav', '-adcin', 'yes', '-adchdr', String(WAV_HEADER_BYTES)],
+      ...BEAMS,
       ...['-samprate', String(RECOGNISER_RATE_HZ), '-logfn', at('log'), '-seed', '1'],
     ],
     { stdio: 'ignore' },
