@@ -1,3 +1,4 @@
+import { readdirSync } from 'node:fs';
 import preact from '@preact/preset-vite';
 import { defineConfig, type Plugin } from 'vite';
 import { VitePWA } from 'vite-plugin-pwa';
@@ -8,6 +9,13 @@ const noPolicyInDev = (): Plugin => ({
   apply: 'serve',
   transformIndexHtml: (html) => html.replace(/<meta\s+http-equiv="Content-Security-Policy"[^>]*>/, ''),
 });
+
+/** Languages whose voice is stored only where it is chosen; English stands in for all of them, so everybody has it. */
+const CHOSEN_VOICES = readdirSync('src/languages', { withFileTypes: true })
+  .filter((entry) => entry.isDirectory() && entry.name !== 'en')
+  .map((entry) => `voice/${entry.name}-*.mp3`);
+/** Named in src/offline/keepVoice.ts too. */
+const CHOSEN_VOICE_CACHE = 'soundline-voice';
 
 /**
  * Everything that the page needs is stored by the first visit, the voice included. A new worker waits until the runner
@@ -38,7 +46,15 @@ const offline = () =>
     workbox: {
       globPatterns: ['**/*.{html,js,css,svg,png,mp3,json}'],
       // Nothing plays the loud voice yet; pictures are for the README.
-      globIgnores: ['voice/*-loud.mp3', 'pictures/**'],
+      globIgnores: ['voice/*-loud.mp3', ...CHOSEN_VOICES, 'pictures/**'],
+      // Their names hold a hash: what is stored under a name never changes.
+      runtimeCaching: [
+        {
+          urlPattern: /\/voice\/[^/]+-[0-9a-f]{8}\.mp3$/,
+          handler: 'CacheFirst',
+          options: { cacheName: CHOSEN_VOICE_CACHE },
+        },
+      ],
       maximumFileSizeToCacheInBytes: 8_000_000,
       inlineWorkboxRuntime: true,
       sourcemap: false,

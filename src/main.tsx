@@ -1,12 +1,14 @@
-import { computed, effect, signal } from '@preact/signals';
+import { computed, effect } from '@preact/signals';
 import { render } from 'preact';
 import { podSeen } from './core/estimate/podSpeed.ts';
+import { withLanguage } from './core/plan/planLanguage.ts';
 import { withBelieved } from './core/review/withBelieved.ts';
 import { demoCourse } from './demo/course.ts';
 import { DEMO_PEN_S, DEMO_SEED, demoDeadM, demoPlan, demoPresses, demoRunner } from './demo/race.ts';
 import { createReviewStore } from './log/reviewStore.ts';
 import { createLogStore } from './log/store.ts';
 import { keepStorage, watchInstall } from './offline/install.ts';
+import { keepVoice } from './offline/keepVoice.ts';
 import { createOffline } from './offline/offline.ts';
 import { App } from './screens/app.tsx';
 import { LanguageChooser } from './screens/parts/languageChooser.tsx';
@@ -18,29 +20,20 @@ import { ReadyScreen } from './screens/ready/ready.tsx';
 import { RehearseScreen } from './screens/rehearse/rehearse.tsx';
 import { watchRoute } from './screens/route.ts';
 import { RunScreen } from './screens/run/run.tsx';
-import './screens/style/base.css';
-import './screens/style/chart.css';
-import './screens/style/sounding.css';
-import './screens/style/plan.css';
-import './screens/style/prepare.css';
-import './screens/style/paper.css';
-import './screens/style/rehearse.css';
-import './screens/style/run.css';
-import 'uplot/dist/uPlot.min.css';
-import './screens/style/review.css';
-import './screens/style/share.css';
+import './screens/style/all.ts';
 
-import { spoken as english } from './languages/en/spoken.ts';
 import { createPageLanguage } from './languages/onPage.ts';
 import type { Bluetooth } from './sensors/bluetooth/link.ts';
 import { whenGeolocationAllowed } from './sensors/geolocation.ts';
-import { askForMotion, motionLeave, watchSteps } from './sensors/motion.ts';
+import { motionLeave } from './sensors/motion.ts';
 import { simulate } from './sensors/simulated.ts';
 import { TOWN } from './sensors/simulatedReceiver.ts';
 import { watchVisibility } from './sensors/visibility.ts';
 import { afterPaint } from './session/afterPaint.ts';
 import { readBattery, readFreeMB } from './session/battery.ts';
 import { pastRunsOf } from './session/coursePast.ts';
+import { listenToSteps } from './session/listenToSteps.ts';
+import { createPageVoice } from './session/pageVoice.ts';
 import { createPlanModel } from './session/planModel.ts';
 import { createPodShelf } from './session/podShelf.ts';
 import { createPracticeModel } from './session/practiceModel.ts';
@@ -61,9 +54,6 @@ import { createButtons } from './voice/device/buttons.ts';
 import { createBuzz } from './voice/device/buzz.ts';
 import { createClick } from './voice/device/click.ts';
 import { pageTime } from './voice/device/pageTime.ts';
-import { createSpeaker } from './voice/device/speaker.ts';
-import { warmOutput } from './voice/device/warmOutput.ts';
-import { voiceOf } from './voice/utter.ts';
 
 /** What a runner hears who tries the sound. */
 const SAMPLE = { side: 'up', seconds: 4, sure: true } as const;
@@ -74,12 +64,10 @@ const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no #page');
 
 const language = createPageLanguage(navigator.languages, localStorage, document.documentElement);
-const voiceState = computed(() => (language.chosenLanguage.value === 'en' ? 'here' : 'none'));
 
-const speaker = createSpeaker(english.pack, `/voice/${english.pack.variants.normal.file}`, pageTime, (load) =>
-  afterPaint(() => void warmOutput().then(load)),
-);
-const voice = voiceOf(english.pack, english.words);
+const store = createLogStore();
+const { voices, speaker, path, englishPath } = createPageVoice(language.chosenLanguage, store, pageTime);
+const { voice } = voices;
 // Measured when it is first looked at: nobody who wants to run should wait for it.
 const demoLine = computed(demoCourse);
 const demoTape = () =>
@@ -94,11 +82,11 @@ const demoTape = () =>
   }).inputs;
 
 const plan = createPlanModel(demoPlan, localStorage);
-const store = createLogStore();
 const pastRuns = pastRunsOf(store);
 const review = createReviewModel({
   shelf: createRunShelf({ store, reviews: createReviewStore(), build: import.meta.url, keep: localStorage }),
   voice,
+  voiceOfRun: voices.ofRun,
   ear: speaker,
   wake: speaker.wake,
   time: pageTime,
@@ -140,7 +128,10 @@ const buttons = createButtons();
 const run = createRunModel({
   // What is believed of the phone is part of the run: its log must fold to the same calls ever after.
   planFileNow: () =>
-    withBelieved(plan.planFile(), review.own.value, plan.plan.value.goalS, practice.footPod()),
+    withLanguage(
+      withBelieved(plan.planFile(), review.own.value, plan.plan.value.goalS, practice.footPod()),
+      voices.spoken.value.words.language,
+    ),
   readConfig: readConfigWith(voice),
   speaker,
   buzz: createBuzz(pageTime.nowMs),
@@ -155,18 +146,7 @@ const run = createRunModel({
   choices,
   buttons,
   click: createClick(),
-  listenToSteps: (onSteps) => {
-    let stop = (): void => {};
-    let ended = false;
-    void askForMotion(window).then((leave) => {
-      if (leave === 'given' && !ended)
-        stop = watchSteps({ target: window, nowMs: pageTime.nowMs, every: pageTime.every, onSteps });
-    });
-    return () => {
-      ended = true;
-      stop();
-    };
-  },
+  listenToSteps: listenToSteps(window, pageTime),
   // The file's name holds a hash of what is in it.
   build: import.meta.url,
   tell: (what) => {
@@ -195,11 +175,16 @@ const ready = createReadyModel({
   win: window,
 });
 
+const voiceKept = keepVoice({
+  caches: globalThis.caches,
+  path,
+  isStored: (wanted) => wanted === englishPath,
+});
 const offline = createOffline({
   workers: navigator.serviceWorker,
   caches: globalThis.caches,
-  needed: ['/index.html', `/voice/${english.pack.variants.normal.file}`],
-  voiceDecoded: computed(() => ['asleep', 'ready'].includes(speaker.state.value)),
+  needed: ['/index.html', englishPath],
+  voiceDecoded: computed(() => ['asleep', 'ready'].includes(speaker.state.value) && voiceKept.value),
   runIsOn: () => run.current.value !== null,
   reload: () => location.reload(),
 });
@@ -207,6 +192,7 @@ const offline = createOffline({
 const practice = createPracticeModel({
   goal: plan.plan,
   voice,
+  language: () => voices.spoken.value.words.language,
   speaker,
   buzz: createBuzz(pageTime.nowMs),
   lock: createScreenLock(navigator.wakeLock, noSleepVideo),
@@ -246,10 +232,18 @@ window.addEventListener('beforeunload', (event) => {
 });
 
 // A run that was cut off is more urgent than whatever the address says.
-void run.recover().then(async (found) => {
-  if (found) location.hash = '#/run';
-  else if (await practice.recover()) location.hash = '#/practice';
-});
+void voices.first
+  .then(run.recover)
+  .then(async (found) => {
+    if (found) location.hash = '#/run';
+    else if (await practice.recover()) location.hash = '#/practice';
+  })
+  // A run goes on in the language that it began in; after it the choice is followed again.
+  .finally(() =>
+    voices.follow(
+      computed(() => (run.current.value ?? run.brokenOff.value ?? practice.current.value) !== null),
+    ),
+  );
 
 // Half of the script is for the days before and after a race: it comes when it is asked for, and is stored with the rest.
 const GoalScreen = later(() => import('./screens/goal/goal.tsx').then((m) => m.GoalScreen));
@@ -262,7 +256,7 @@ const PracticeScreen = later(() => import('./screens/practice/practice.tsx').the
 const RunsScreen = later(() => import('./screens/runs/runs.tsx').then((m) => m.RunsScreen));
 const AloudScreen = later(() =>
   import('./screens/aloud/door.tsx').then(({ aloudScreen }) =>
-    aloudScreen({ plan, session: practice.plan, spoken: signal(english), speaker, time: pageTime }),
+    aloudScreen({ plan, session: practice.plan, spoken: voices.spoken, speaker, time: pageTime }),
   ),
 );
 const ShareScreen = later(() => import('./screens/share/share.tsx').then((m) => m.ShareScreen));
@@ -289,7 +283,7 @@ render(
     foot={
       <>
         <OfflineState offline={offline} />
-        <LanguageChooser language={language} voice={voiceState} />
+        <LanguageChooser language={language} voice={voices.state} />
       </>
     }
   />,

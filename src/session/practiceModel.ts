@@ -4,6 +4,7 @@ import type { Voice } from '../core/cues/voicePort.ts';
 import type { Input } from '../core/estimate/input.ts';
 import type { PodScale } from '../core/estimate/podScale.ts';
 import { parseAnyPlan, practiceFile } from '../core/plan/parsePracticePlan.ts';
+import { UNNAMED_LANGUAGE, withLanguage } from '../core/plan/planLanguage.ts';
 import { footPodOf, withFootPod } from '../core/plan/planPod.ts';
 import type { PracticePlan } from '../core/plan/practicePlan.ts';
 import type { RacePlan } from '../core/plan/racePlan.ts';
@@ -74,6 +75,8 @@ export interface PracticeModel {
 export interface PracticeParts {
   readonly goal: ReadonlySignal<RacePlan>;
   readonly voice: Voice;
+  /** BCP 47 tag of what it speaks now; kept with the log. */
+  readonly language?: () => string;
   readonly speaker: Speaker;
   readonly buzz: (call: Call, atPageMs: number) => void;
   readonly lock: ScreenLock;
@@ -160,7 +163,9 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
 
   /** @param past  the session to go on with; null for a new one */
   const start = (past: Unfinished | null): void => {
-    const planFile = past?.head.planFile ?? withFootPod(file(), body.footPod());
+    const planFile =
+      past?.head.planFile ??
+      withLanguage(withFootPod(file(), body.footPod()), parts.language?.() ?? UNNAMED_LANGUAGE);
     const head = past?.head ?? ({ id: Math.round(clock.nowMs()), version: 1, planFile } as const);
     const pod = footPodOf(planFile);
     const made = startRecord({

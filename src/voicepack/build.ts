@@ -17,22 +17,32 @@ export interface PackOrder {
   readonly language: string;
   /** Engine and voice, for people. */
   readonly voice: string;
+  /**
+   * Whether every visitor's device stores it, anew with every version of the page. What is stored only where it is chosen
+   * bears its hash in its name, so that no page ever plays an old sound by a new manifest.
+   */
+  readonly isStored: boolean;
   readonly normal: Mastering;
   readonly loud: Mastering;
 }
 
+/** Of the hash, in a name. */
+const HASH_CHARS = 8;
+
 /** Trims, levels, lays out, masters and encodes a language's clips. */
 export const buildPack = (
-  { language, voice, normal, loud }: PackOrder,
+  { language, voice, isStored, normal, loud }: PackOrder,
   raw: ReadonlyMap<string, Sound>,
 ): Built => {
   const clips = new Map([...raw].map(([name, sound]) => [name, resample(level(trim(sound)), PACK_RATE_HZ)]));
   const { sound, spans } = layOut(clips, PACK_RATE_HZ);
   const files = new Map<string, Buffer>();
-  const make = (file: string, mastering: Mastering): PackFile => {
+  const make = (name: string, mastering: Mastering): PackFile => {
     const mp3 = master(sound, mastering);
+    const sha256 = createHash('sha256').update(mp3).digest('hex');
+    const file = `${name}${isStored ? '' : `-${sha256.slice(0, HASH_CHARS)}`}.mp3`;
     files.set(file, mp3);
-    return { file, bytes: mp3.length, sha256: createHash('sha256').update(mp3).digest('hex') };
+    return { file, bytes: mp3.length, sha256 };
   };
   const pack: Pack = {
     version: 1,
@@ -40,7 +50,7 @@ export const buildPack = (
     voice,
     sampleRateHz: PACK_RATE_HZ,
     samples: sound.samples.length,
-    variants: { normal: make(`${language}.mp3`, normal), loud: make(`${language}-loud.mp3`, loud) },
+    variants: { normal: make(language, normal), loud: make(`${language}-loud`, loud) },
     clips: Object.fromEntries(spans),
   };
   return { pack, files };

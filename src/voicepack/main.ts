@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { Speaking } from '../languages/speaking.ts';
 import type { Words } from '../voice/words/words.ts';
@@ -27,7 +27,7 @@ const record = async (tag: string): Promise<Built> => {
   if (!existsSync(`${LANGUAGES}/${tag}/speaking.ts`)) {
     const { recordEnglish } = await import('./fliteClips.ts');
     return buildPack(
-      { language: tag, voice: 'Flite rms', normal: NORMAL, loud: LOUD },
+      { language: tag, voice: 'Flite rms', isStored: true, normal: NORMAL, loud: LOUD },
       await recordEnglish(clipsOf(words)),
     );
   }
@@ -35,11 +35,16 @@ const record = async (tag: string): Promise<Built> => {
   const speak = await openEspeak(speaking);
   const clips = new Map<string, Sound>();
   for (const [clip, role] of rolesOf(words)) clips.set(clip, espeakClip(speak, clip, role, speaking));
-  return buildPack({ language: tag, voice: speaking.name, normal: NORMAL, loud: ESPEAK_LOUD }, clips);
+  return buildPack(
+    { language: tag, voice: speaking.name, isStored: false, normal: NORMAL, loud: ESPEAK_LOUD },
+    clips,
+  );
 };
 
 const write = (tag: string, { pack, files }: Built): void => {
   mkdirSync(`${ROOT}public/voice`, { recursive: true });
+  for (const name of readdirSync(`${ROOT}public/voice`))
+    if (name.startsWith(`${tag}-`) || name === `${tag}.mp3`) rmSync(`${ROOT}public/voice/${name}`);
   for (const [name, mp3] of files) writeFileSync(`${ROOT}public/voice/${name}`, mp3);
   writeFileSync(`${LANGUAGES}/${tag}/pack.json`, packText(pack));
 };

@@ -26,12 +26,18 @@ const decodedOf = (howl: Howl): AudioBuffer => {
   return buffer;
 };
 
+export interface LoadedSound {
+  readonly sound: AudioBuffer;
+  /** Lets go of howler's own hold on it. */
+  readonly forget: () => void;
+}
+
 /**
  * Loads and decodes a sound file. The first call makes the audio context; where that does not run at 44.1 kHz (most
  * Android phones) howler then closes it and makes another, so `contextNow` must be asked anew after this returns.
  * @throws Error when the file cannot be had or decoded
  */
-export const loadSound = (url: string): Promise<AudioBuffer> =>
+export const loadSound = (url: string): Promise<LoadedSound> =>
   new Promise((resolve, reject) => {
     const howl = new Howl({
       src: [url],
@@ -39,7 +45,7 @@ export const loadSound = (url: string): Promise<AudioBuffer> =>
       pool: 1,
       onload: () => {
         try {
-          resolve(decodedOf(howl));
+          resolve({ sound: decodedOf(howl), forget: () => howl.unload() });
         } catch (error) {
           reject(error);
         }

@@ -19,6 +19,17 @@ export interface Speaker extends Ear {
   readonly trouble: ReadonlySignal<string | null>;
   /** To be called inside a touch or key press. True once the audio clock moves; false when it does not within a second. */
   readonly wake: () => Promise<boolean>;
+  /**
+   * Speaks with this pack from now on, or once it is there: what it has stays until then. False where it cannot be had, or
+   * another one was asked for meanwhile.
+   */
+  readonly use: (pack: Pack, spriteUrl: string) => Promise<boolean>;
+}
+
+/** A pack and where its sound is. */
+interface PackSource {
+  readonly pack: Pack;
+  readonly spriteUrl: string;
 }
 
 interface Sounding {
@@ -50,7 +61,10 @@ export const createSpeaker = (
   const state = signal<SpeakerState>('loading');
   const trouble = signal<string | null>(null);
   const pulse = createPulse();
+  let wanted: PackSource = { pack, spriteUrl };
   let sprite: AudioBuffer | null = null;
+  let spoken = pack;
+  let forget = (): void => {};
   let shiftS = 0;
   let touched = false;
   let sounding: Sounding[] = [];
@@ -97,23 +111,48 @@ export const createSpeaker = (
     else resume(output);
   };
 
-  const load = async (): Promise<void> => {
-    askToMixWithMusic();
+  /** False where the sound cannot be had, or is not wanted any more when it is there. */
+  const take = async (source: PackSource): Promise<boolean> => {
     try {
-      sprite = await loadSound(spriteUrl);
-      shiftS = decoderShiftS(pack, sprite.getChannelData(0), sprite.sampleRate);
-      state.value = 'asleep';
-      time.every(LOOK_EVERY_MS, look);
+      const loadedNow = await loadSound(source.spriteUrl);
+      if (source !== wanted) {
+        loadedNow.forget();
+        return false;
+      }
+      const { sound } = loadedNow;
+      shiftS = decoderShiftS(source.pack, sound.getChannelData(0), sound.sampleRate);
+      // What is being said is said to its end: its sources have the old sound themselves.
+      forget();
+      forget = loadedNow.forget;
+      spoken = source.pack;
+      sprite = sound;
+      trouble.value = null;
+      if (state.value !== 'ready') state.value = 'asleep';
       look();
+      return true;
     } catch (error) {
-      state.value = 'failed';
-      trouble.value = error instanceof Error ? error.message : String(error);
+      if (source === wanted && sprite === null) {
+        state.value = 'failed';
+        trouble.value = error instanceof Error ? error.message : String(error);
+      }
+      return false;
     }
   };
 
+  const load = async (): Promise<void> => {
+    askToMixWithMusic();
+    time.every(LOOK_EVERY_MS, look);
+    await take(wanted);
+  };
+
   let loaded: Promise<void> | null = null;
+  let tellBegun = (): void => {};
+  const began = new Promise<void>((done) => {
+    tellBegun = done;
+  });
   const loadOnce = (): Promise<void> => {
     loaded ??= load();
+    tellBegun();
     return loaded;
   };
 
@@ -143,7 +182,7 @@ export const createSpeaker = (
     if (output === null || sprite === null || state.value !== 'ready' || output.context.state !== 'running')
       return 'silent';
     const { context, gain } = output;
-    const store: SoundStore = { pack, sprite, shiftS, tone: toneAt(context.sampleRate) };
+    const store: SoundStore = { pack: spoken, sprite, shiftS, tone: toneAt(context.sampleRate) };
     // All that takes time first: a tone may have to be rendered. Then the clock is read, and the sources are only set.
     const notes = scoreOf(store, utterance).map((note) => {
       const source = new AudioBufferSourceNode(context, { buffer: note.buffer });
@@ -165,6 +204,17 @@ export const createSpeaker = (
     state,
     trouble,
     wake,
+    use: async (next, url) => {
+      const source = { pack: next, spriteUrl: url };
+      wanted = source;
+      // Nothing is loaded before its time: the first load takes what is wanted then.
+      if (loaded === null) {
+        await began;
+        await loaded;
+        return spoken === next && sprite !== null;
+      }
+      return take(source);
+    },
     say,
     takeBack: () => {
       const nowS = outputNow()?.context.currentTime ?? 0;

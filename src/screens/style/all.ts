@@ -1,0 +1,11 @@
+import './base.css';
+import './chart.css';
+import './sounding.css';
+import './plan.css';
+import './prepare.css';
+import './paper.css';
+import './rehearse.css';
+import './run.css';
+import 'uplot/dist/uPlot.min.css';
+import './review.css';
+import './share.css';

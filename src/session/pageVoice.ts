@@ -1,0 +1,47 @@
+import { computed, type ReadonlySignal } from '@preact/signals';
+import { spoken as english } from '../languages/en/spoken.ts';
+import type { Spoken } from '../languages/spoken.ts';
+import { fetchSpoken } from '../languages/voices.ts';
+import type { LogStore } from '../log/store.ts';
+import type { PageTime } from '../voice/device/pageTime.ts';
+import { createSpeaker, type Speaker } from '../voice/device/speaker.ts';
+import { warmOutput } from '../voice/device/warmOutput.ts';
+import { afterPaint } from './afterPaint.ts';
+import { createVoices, languageUnderWay, type Voices } from './voices.ts';
+
+/** The page's one voice and the speaker that it comes out of. */
+export interface PageVoice {
+  readonly voices: Voices;
+  readonly speaker: Speaker;
+  /** Path of the sound that is in use. */
+  readonly path: ReadonlySignal<string>;
+  /** Path of the English one, which every visitor's device stores: it stands in for all the others. */
+  readonly englishPath: string;
+}
+
+const pathOf = ({ pack }: Spoken): string => `/voice/${pack.variants.normal.file}`;
+
+/** @param chosen  BCP 47 tag of the language that the runner chose */
+export const createPageVoice = (
+  chosen: ReadonlySignal<string>,
+  store: LogStore,
+  time: PageTime,
+): PageVoice => {
+  const voices = createVoices({
+    english,
+    fetch: fetchSpoken,
+    speaker: () => speaker,
+    urlOf: pathOf,
+    chosen,
+    underWay: languageUnderWay(store),
+  });
+  const speaker = createSpeaker(english.pack, pathOf(english), time, (load) =>
+    afterPaint(() => void Promise.all([warmOutput(), voices.first]).then(load)),
+  );
+  return {
+    voices,
+    speaker,
+    path: computed(() => pathOf(voices.spoken.value)),
+    englishPath: pathOf(english),
+  };
+};
