@@ -6,6 +6,7 @@ import type { RunInput } from '../../src/core/run/settings.ts';
 import { runGeoJson } from '../../src/log/exportGeoJson.ts';
 import { runGpx } from '../../src/log/exportGpx.ts';
 import { csvOf } from '../../src/log/exportTable.ts';
+import { gpxFaults } from './gpxSchema.ts';
 
 const at = (s: number, altitudeM: number | null = null): RunInput => ({
   type: 'fix',
@@ -21,37 +22,55 @@ const at = (s: number, altitudeM: number | null = null): RunInput => ({
 });
 const run = [...Array.from({ length: 30 }, (_, s) => at(s, 2.5)), at(300), at(301)];
 
-/**
- * GPX 1.1 schema, topografix.com/GPX/1/1/gpx.xsd: the order of elements in each sequence (memory; wptType, trkType,
- * trksegType, metadataType, gpxType), of those that are written here.
- */
-const ORDER: Readonly<Record<string, readonly string[]>> = {
-  gpx: ['metadata', 'wpt', 'rte', 'trk', 'extensions'],
-  metadata: ['name', 'desc', 'author', 'copyright', 'link', 'time', 'keywords', 'bounds', 'extensions'],
-  trk: ['name', 'cmt', 'desc', 'src', 'link', 'number', 'type', 'extensions', 'trkseg'],
-  trkseg: ['trkpt', 'extensions'],
-  trkpt: ['ele', 'time', 'magvar', 'geoidheight', 'name', 'cmt', 'desc', 'src', 'link', 'sym', 'type', 'fix'],
-};
-
-interface Node {
-  readonly nodeName: string;
-  readonly childNodes: ArrayLike<Node>;
-}
-
-const disorder = (node: Node): string[] => {
-  const children = Array.from(node.childNodes).filter((n) => !n.nodeName.startsWith('#'));
-  const order = ORDER[node.nodeName];
-  const places = order ? children.map((c) => order.indexOf(c.nodeName)) : [];
-  const own = places.some((p, i) => p < 0 || p < (places[i - 1] ?? 0)) ? [node.nodeName] : [];
-  return [...own, ...children.flatMap(disorder)];
-};
-
 describe('GPX 1.1', () => {
   const text = runGpx('Quay & <Harbour> "10 km"', run);
   const dom = new DOMParser().parseFromString(text, 'text/xml');
 
-  test('its elements stand in the order of the schema', () => {
-    expect(dom.documentElement && disorder(dom.documentElement as unknown as Node)).toEqual([]);
+  test('a run is valid against the schema', () => {
+    expect(gpxFaults(text)).toEqual([]);
+    expect(gpxFaults(runGpx('empty', []))).toEqual([]);
+  });
+
+  test('any run is, whatever its name, places and times', () => {
+    const fix = fc.record({
+      timestampMs: fc.integer({ min: 0, max: 4_000_000_000_000 }),
+      latitudeDeg: fc.double({ min: -90, max: 90, noNaN: true }),
+      longitudeDeg: fc.double({ min: -180, max: 180, noNaN: true }),
+      accuracyM: fc.constant(4),
+      speedMps: fc.constant(null),
+      altitudeM: fc.option(fc.double({ min: -500, max: 9000, noNaN: true })),
+    });
+    void fc.assert(
+      fc.property(fc.string({ unit: 'binary' }), fc.array(fix, { maxLength: 20 }), (name, fixes) => {
+        const inputs = fixes.map((f): RunInput => ({ type: 'fix', atMs: f.timestampMs, fix: f }));
+        expect(gpxFaults(runGpx(name, inputs))).toEqual([]);
+      }),
+    );
+  });
+
+  test.each([
+    ['ele after time', (t: string) => t.replace(/(<ele>[^<]*<\/ele>)(<time>[^<]*<\/time>)/, '$2$1')],
+    ['two times', (t: string) => t.replace(/(<time>[^<]*<\/time>)(<\/trkpt>)/, '$1$1$2')],
+    [
+      'a speed, which the schema does not know',
+      (t: string) => t.replace('</trkpt>', '<speed>3</speed></trkpt>'),
+    ],
+    ['a longitude of 180', (t: string) => t.replace('lon="7.25"', 'lon="180"')],
+    ['a latitude with an exponent', (t: string) => t.replace(/lat="[^"]*"/, 'lat="5e1"')],
+    ['a time of day', (t: string) => t.replace(/<time>[^<]*</, '<time>12:30</')],
+    ['no creator', (t: string) => t.replace(/ creator="[^"]*"/, '')],
+    ['version 1.0', (t: string) => t.replace('version="1.1"', 'version="1.0"')],
+    ['another namespace', (t: string) => t.replace('xmlns="http://www.topografix.com/GPX/1/1"', 'xmlns="x"')],
+  ])('(the check finds %s)', (_, spoil) => {
+    const spoilt = spoil(text);
+    expect(spoilt).not.toBe(text);
+    let faults = 0;
+    try {
+      faults = gpxFaults(spoilt).length;
+    } catch {
+      faults = 1;
+    }
+    expect(faults).toBeGreaterThan(0);
   });
 
   test('gpx has the version, creator and namespace that the schema requires', () => {
