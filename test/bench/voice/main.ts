@@ -1,5 +1,5 @@
 /**
- * `npm run bench:voice [-- calls|clips|plain|level] [--show] [--write]`: what a stock recogniser makes of the shipped voice
+ * `npm run bench:voice [-- calls|clips|plain|level|file] [--show] [--write]`: what a stock recogniser makes of the shipped voice
  * in a crowd. `--show` prints what was misheard, `--write` puts the tables into DEVELOPERS.md.
  */
 import { readFileSync, writeFileSync } from 'node:fs';
@@ -15,13 +15,14 @@ import { printLevels } from './level.ts';
 import { crowd } from './noise.ts';
 import { printPlain } from './plain.ts';
 import { findRecogniser, RECOGNISER_RATE_HZ } from './recogniser.ts';
+import { printSoundFile } from './soundFile.ts';
 import { shippedSprite } from './sprite.ts';
 
 const CALLS = 200;
 const SEED = 9;
 const TALKING = ['awb', 'slt', 'kal16', 'rms'] as const;
 const PAGE = 'DEVELOPERS.md';
-const SECTIONS = ['calls', 'clips', 'plain', 'level'] as const;
+const SECTIONS = ['calls', 'clips', 'plain', 'level', 'file'] as const;
 
 const main = async (): Promise<void> => {
   const lacking = findRecogniser();
@@ -33,7 +34,7 @@ const main = async (): Promise<void> => {
   const wanted = SECTIONS.filter((name) => process.argv.includes(name));
   const isWanted = (name: (typeof SECTIONS)[number]): boolean => wanted.length === 0 || wanted.includes(name);
   const noise = await crowd(TALKING, RECOGNISER_RATE_HZ, SEED);
-  const grammar = isWanted('calls') ? grammarOf(english.words) : '';
+  const grammar = isWanted('calls') || isWanted('file') ? grammarOf(english.words) : '';
   const roomOf = (loudness: Loudness): Room => ({
     voice: voiceOf(english.pack, english.words),
     words: english.words,
@@ -46,6 +47,7 @@ const main = async (): Promise<void> => {
   if (isWanted('plain')) await printPlain(roomOf('normal'), SEED);
   if (isWanted('clips')) printClips(roomOf, SEED);
   if (isWanted('calls')) printCalls(roomOf, CALLS, SEED, process.argv.includes('--show'));
+  if (isWanted('file')) printSoundFile(grammar, noise);
   if (process.argv.includes('--write')) writeFileSync(PAGE, withTables(readFileSync(PAGE, 'utf8'), 'voice'));
 };
 

@@ -10,6 +10,7 @@ import { toneDurationS } from '../../../src/voice/tones/family.ts';
 import { resample } from '../../../src/voicepack/resample.ts';
 import { readSound } from '../../support/ffmpegRead.ts';
 import { shippedSources, VOICE } from '../../voice/file/shipped.ts';
+import { printTable } from '../table.ts';
 import { plainWords } from './grammar.ts';
 import { RECOGNISER_RATE_HZ, recognise } from './recogniser.ts';
 import { align, mistakes } from './score.ts';
@@ -43,7 +44,7 @@ const cutOut = (samples: Float32Array, { utterance }: AloudLine, beginS: number,
 };
 
 /** Makes the demo race's sound file as the page does, decodes it, and lets the recogniser listen to each of its calls. */
-export const hearSoundFile = (
+const hearSoundFile = (
   grammar: string,
   noise: Float32Array,
 ): readonly { said: readonly string[]; heard: readonly string[]; wrong: number }[] => {
@@ -65,4 +66,17 @@ export const hearSoundFile = (
     const said = plainWords(line.text);
     return { said, heard: heard[i] ?? [], wrong: mistakes(align(said, heard[i] ?? [])) };
   });
+};
+
+/** What the recogniser makes of the sound file, without noise; what was misheard is printed in full. */
+export const printSoundFile = (grammar: string, noise: Float32Array): void => {
+  const calls = hearSoundFile(grammar, noise);
+  const misheard = calls.filter(({ wrong }) => wrong > 0);
+  printTable(
+    "The demo race's sound file, joined, decoded by ffmpeg, clean",
+    ['calls', 'misheard'],
+    [[String(calls.length), String(misheard.length)]],
+  );
+  for (const { said, heard } of misheard)
+    console.log(`    said ${said.join(' ')}\n    heard ${heard.join(' ')}`);
 };
