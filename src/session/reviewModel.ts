@@ -14,7 +14,7 @@ import { type Message, message, plural } from '../core/units/message.ts';
 import { refusal } from '../languages/refusal.ts';
 import { t } from '../languages/text.ts';
 import { runFile } from '../log/exportBackup.ts';
-import { runCsv } from '../log/exportCsv.ts';
+import { practiceCsv, runCsv } from '../log/exportCsv.ts';
 import { runGeoJson } from '../log/exportGeoJson.ts';
 import { runGpx } from '../log/exportGpx.ts';
 import type { Ear } from '../voice/device/ear.ts';
@@ -226,6 +226,7 @@ export const createReviewModel = (parts: ReviewParts): ReviewModel => {
       } catch {
         said.value = NO_STORAGE;
       }
+      if (wanted !== id) return;
       wanted = null;
       reading.value = null;
     },
@@ -273,7 +274,11 @@ export const createReviewModel = (parts: ReviewParts): ReviewModel => {
           type: 'application/geo+json',
           text: runGeoJson(name, inputs, digest.calls, digest.startMs ?? 0),
         };
-      return isPractice(digest) ? null : { ending: 'csv', type: 'text/csv', text: runCsv(digest) };
+      return {
+        ending: 'csv',
+        type: 'text/csv',
+        text: isPractice(digest) ? practiceCsv(digest) : runCsv(digest),
+      };
     },
     hear: async (fromS, toS, rate) => {
       hush();

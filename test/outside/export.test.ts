@@ -2,7 +2,9 @@ import { gpx as togeojson } from '@tmcw/togeojson';
 import { DOMParser } from '@xmldom/xmldom';
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { PracticeDigest } from '../../src/core/review/practiceDigest.ts';
 import type { RunInput } from '../../src/core/run/settings.ts';
+import { practiceCsv } from '../../src/log/exportCsv.ts';
 import { runGeoJson } from '../../src/log/exportGeoJson.ts';
 import { runGpx } from '../../src/log/exportGpx.ts';
 import { csvOf } from '../../src/log/exportTable.ts';
@@ -144,6 +146,52 @@ describe('CSV, RFC 4180', () => {
         expect(readCsv(csvOf(['a', 'b', 'c'], table))).toEqual([['a', 'b', 'c'], ...table]);
       }),
     );
+  });
+});
+
+describe('the table of a session', () => {
+  const digest: PracticeDigest = {
+    version: 1,
+    kind: 'practice',
+    startMs: 0,
+    endS: 20,
+    legs: [
+      {
+        kind: 'warm-up',
+        rep: null,
+        target: { by: 'free' },
+        timeS: 10,
+        distanceM: 30,
+        distanceSdM: 1,
+        aheadS: null,
+        heartBpm: null,
+      },
+      {
+        kind: 'work',
+        rep: null,
+        target: { by: 'pace', paceSPerKm: 280 },
+        timeS: 10,
+        distanceM: 35,
+        distanceSdM: 1,
+        aheadS: 0,
+        heartBpm: 150,
+      },
+    ],
+    calls: [],
+    samples: [
+      { atS: 5, paceSPerKm: 330.04, askedSPerKm: null, heartBpm: null },
+      { atS: 15, paceSPerKm: 281.26, askedSPerKm: 280, heartBpm: 150.4 },
+    ],
+    podFactor: null,
+    alarms: 0,
+  };
+
+  test('names the leg of each row', () => {
+    expect(readCsv(practiceCsv(digest))).toEqual([
+      ['atS', 'leg', 'kind', 'paceSPerKm', 'askedSPerKm', 'heartBpm', 'call', 'why'],
+      ['5', '1', 'warm-up', '330', '', '', '', ''],
+      ['15', '2', 'work', '281.3', '280', '150', '', ''],
+    ]);
   });
 });
 

@@ -23,7 +23,7 @@ const Exports = ({ model, run }: { model: ReviewModel; run: OpenRun }) => {
   };
   return (
     <div class="buttons">
-      {EXPORTS.filter((kind) => kind !== 'csv' || !isPractice(run.digest)).map((kind) => (
+      {EXPORTS.map((kind) => (
         <button key={kind} type="button" onClick={() => void save(kind)}>
           {t(EXPORT_NAMES[kind])}
         </button>
