@@ -7,10 +7,12 @@ import {
   distanceClaims,
   driftClaims,
   finishClaims,
+  gapsS,
   overlaps,
   type Passing,
   passings,
   race,
+  routineGapsS,
   talkShare,
 } from './race.ts';
 import { type Claim, coverage, mean, rms } from './stats.ts';
@@ -32,6 +34,9 @@ interface Score {
   readonly overlaps: number;
   readonly talkShare: number;
   readonly calls: number;
+  readonly dropped: number;
+  readonly gapsS: readonly number[];
+  readonly routineGapsS: readonly number[];
 }
 
 /** One claim a minute is enough for a projection that hardly changes. */
@@ -56,6 +61,9 @@ const score = (shape: Shape, reception: Reception, mode: Mode, seed: number): Sc
     overlaps: overlaps(raced),
     talkShare: talkShare(world, raced),
     calls: raced.calls.length,
+    dropped: raced.dropped,
+    gapsS: gapsS(raced),
+    routineGapsS: routineGapsS(raced),
   };
 };
 
@@ -149,6 +157,15 @@ export const printAccuracy = (seeds: readonly number[]): void => {
     [
       ['overlapping calls', String(all.reduce((sum, s) => sum + s.overlaps, 0))],
       ['calls in a race, mean', fixed(mean(all.map((s) => s.calls)), 1)],
+      [
+        'dropped for want of room while they were true, in a race, mean',
+        fixed(mean(all.map((s) => s.dropped)), 1),
+      ],
+      ['shortest silence between two calls, s', fixed(Math.min(...all.flatMap((s) => s.gapsS)), 1)],
+      [
+        'shortest silence before a routine call, s',
+        fixed(Math.min(...all.flatMap((s) => s.routineGapsS)), 1),
+      ],
       ['talk, share of the race, mean', percent(mean(all.map((s) => s.talkShare)), 1)],
       ['talk, share of the race, most', percent(Math.max(...all.map((s) => s.talkShare)), 1)],
     ],

@@ -22,6 +22,8 @@ export interface Sample {
 export interface Raced {
   readonly samples: readonly Sample[];
   readonly calls: readonly Call[];
+  /** Cues that found no room while they were true. */
+  readonly dropped: number;
 }
 
 /** Before this a receiver is settling and the runner is getting away: nothing is judged. */
@@ -43,8 +45,9 @@ export const race = ({ plan, given, run: { inputs, truth, startMs } }: World): R
     if (drift === null) continue;
     samples.push({ ownS, trueM: truth.distanceAtM(ownS), progress: progressOf(run, input.atMs), drift });
   }
-  calls.push(...flush(run).calls);
-  return { samples, calls };
+  const last = flush(run);
+  calls.push(...last.calls);
+  return { samples, calls, dropped: last.run.speech.dropped };
 };
 
 export const distanceClaims = (raced: Raced): Claim[] =>
@@ -95,6 +98,36 @@ export const passings = ({ plan, given, run: { truth, startMs } }: World, raced:
 
 export const overlaps = ({ calls }: Raced): number =>
   calls.filter((call, i) => i > 0 && call.startMs < (calls[i - 1]?.endMs ?? 0)).length;
+
+/** Calls that keep their distance from what was said before. */
+const ROUTINE: ReadonlySet<string> = new Set([
+  'opening',
+  'settle',
+  'station',
+  'fuel',
+  'push',
+  'ease',
+  'quicken',
+  'signal',
+]);
+
+/** Silence before each routine call since the call before it, answers left out, s. */
+export const routineGapsS = ({ calls }: Raced): readonly number[] =>
+  calls
+    .filter(({ saying }) => saying.kind !== 'answer')
+    .flatMap((call, i, all) => {
+      const before = all[i - 1];
+      return before !== undefined && ROUTINE.has(call.saying.kind)
+        ? [(call.startMs - before.endMs) / 1000]
+        : [];
+    });
+
+/** Silence between any two calls, s. */
+export const gapsS = ({ calls }: Raced): readonly number[] =>
+  calls.flatMap((call, i) => {
+    const before = calls[i - 1];
+    return before === undefined ? [] : [(call.startMs - before.endMs) / 1000];
+  });
 
 export const talkShare = ({ plan, run: { truth } }: World, { calls }: Raced): number =>
   calls.reduce((sum, c) => sum + (c.endMs - c.startMs) / 1000, 0) /

@@ -13,6 +13,8 @@ export interface Speech {
   readonly quietFromMs: number;
   /** Speech spent so far on what is only said while there is speech to spare. */
   readonly spareMs: number;
+  /** Cues that found no room while they were true, and so were not said. */
+  readonly dropped: number;
   readonly nextId: number;
 }
 
@@ -55,6 +57,7 @@ export const silence: Speech = {
   busyUntilMs: Number.NEGATIVE_INFINITY,
   quietFromMs: Number.NEGATIVE_INFINITY,
   spareMs: 0,
+  dropped: 0,
   nextId: 0,
 };
 
@@ -165,9 +168,13 @@ export const speak = (
   const waiting: Cue[] = [];
   let call: Call | null = null;
   let next = speech;
+  let { dropped } = speech;
   for (const cue of speech.waiting) {
     const startMs = earliestMs(speech, cue, nowMs);
-    if (startMs > cue.expiresMs) continue;
+    if (startMs > cue.expiresMs) {
+      dropped++;
+      continue;
+    }
     const fit = call === null && startMs <= nowMs + LOOK_AHEAD_MS ? fitting(cue, startMs, speech, ear) : null;
     if (fit === null) waiting.push(cue);
     else {
@@ -181,5 +188,5 @@ export const speak = (
       };
     }
   }
-  return { speech: { ...next, waiting }, call };
+  return { speech: { ...next, waiting, dropped }, call };
 };

@@ -82,7 +82,8 @@ export const letSpeak = (draft: Draft, moment: Moment | null, nowMs: number): vo
   if (draft.speech.waiting.length === 0) return;
   if (moment) {
     const waiting = draft.speech.waiting.flatMap((cue) => again(cue, moment, draft.watch.signal) ?? []);
-    draft.speech = { ...draft.speech, waiting };
+    const dropped = draft.speech.dropped + draft.speech.waiting.length - waiting.length;
+    draft.speech = { ...draft.speech, waiting, dropped };
   }
   const { speech, call } = speak(draft.speech, nowMs, {
     voice: draft.config.voice,

@@ -8,7 +8,8 @@ import { placeOf } from './checkpoint.ts';
 /**
  * By the clock. What: no position for minutes, and a pace to go by neither; so each board and checkpoint is told when the
  * plan has the runner there. Why now: whoever sees the board ahead is behind, whoever has it at their back is ahead, and
- * a press at it says by how much. Said once when it begins; it gives way by itself when reception returns.
+ * a press at it says by how much. Important like the signal: it says what to go by. True for some seconds beside its place.
+ * Said once when it begins; it ends by itself when reception returns.
  */
 export interface DueWatch {
   /** The runner has been told; null while position or pace tell where they are. */

@@ -5,7 +5,7 @@ import { atHandMs, inMetres, isAtHand } from './ahead.ts';
 
 /**
  * Station ahead. What: what it offers and how far. Why now: a minute before, to move over and slow for it knowingly.
- * Less important than fuel, which is the runner's own plan. True until the tables are in sight. Short: 'water ahead'.
+ * Less important than fuel, which is the runner's own plan. True until the tables are in sight. Short: 'water station soon'.
  */
 export interface StationWatch {
   readonly next: number;
