@@ -1,0 +1,29 @@
+import type { Catalogue } from '../../text.ts';
+
+export const rehearse: Catalogue = {
+  'Demo race': 'Course de démonstration',
+  'My plan': 'Mon plan',
+  'Rate||of a replay': 'Vitesse',
+  'Soundline is a voice in your ear while you race. It tells you how many seconds you are ahead of or behind your plan, at the moment it matters. Hear a whole race before you run it.':
+    'Soundline est une voix dans ton oreille pendant que tu cours. Elle te dit de combien de secondes tu es en avance ou en retard sur ton plan, au moment où ça compte. Écoute une course entière avant de la courir.',
+  Rehearsal: 'Répétition',
+  'Between calls the race runs at the rate you choose; while the voice speaks it runs at true speed.':
+    'Entre les annonces, la course défile à la vitesse que tu choisis ; pendant que la voix parle, elle va en temps réel.',
+  'The race': 'La course',
+  '{distance} {unit} in {time}, on a measured course': '{distance} {unit} en {time}, sur un parcours mesuré',
+  'Ahead by four.': 'En avance de quatre.',
+  'Four seconds in hand: above the water line.': 'Quatre secondes de réserve : au-dessus de la ligne d’eau.',
+  'Behind by four.': 'En retard de quatre.',
+  'Four seconds owed: below it.': 'Quatre secondes de dette : au-dessous.',
+  Pause: 'Pause',
+  'Go on': 'Continuer',
+  'End||press': 'Arrêter',
+  'Hear it again': 'Réécouter',
+  'Hear the demo race': 'Écouter la course de démonstration',
+  'Hear my race': 'Écouter ma course',
+  'Where the runner is': 'Où est le coureur',
+  time: 'temps',
+  'pace /{unit}': 'allure /{unit}',
+  finish: 'arrivée',
+  'What was said': 'Ce qui a été dit',
+};
