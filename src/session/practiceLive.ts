@@ -3,6 +3,7 @@ import type { Call } from '../core/cues/call.ts';
 import type { EventName } from '../core/estimate/input.ts';
 import type { PodScale } from '../core/estimate/podScale.ts';
 import { podSeen } from '../core/estimate/podSpeed.ts';
+import { penWaits } from '../core/practice/notices.ts';
 import {
   beginPractice,
   type PracticeConfig,
@@ -86,7 +87,7 @@ export const startLivePractice = (parts: LivePracticeParts): LivePractice => {
     const nowMs = clock.nowMs();
     take({ type: 'clock', atMs: nowMs });
     if (nowMs - shownMs >= SHOW_MS) show(nowMs);
-    if (practice.endMs !== null && nowMs > practice.endMs + AFTER_MS) {
+    if (practice.endMs !== null && nowMs > practice.endMs + AFTER_MS && !penWaits(practice, nowMs)) {
       close();
       parts.onOver();
     }

@@ -6,6 +6,8 @@ export interface LegNow {
   readonly index: number;
   readonly leg: Leg;
   readonly start: Mark;
+  /** When the whole session must be over, whatever is left of it; null where nothing presses. */
+  readonly mustEndMs: number | null;
   /** Where its pace counts from: behind the ramp. Null while in the ramp. */
   readonly paced: Mark | null;
   /** When it ends, once that is decided and called; null before. */
@@ -16,14 +18,21 @@ export interface LegNow {
   readonly taken: number;
 }
 
-export const beginLeg = (legs: readonly Leg[], index: number, start: Mark): LegNow | null => {
+/** The leg of this place; null behind the last, and where the session must be over. */
+export const beginLeg = (
+  legs: readonly Leg[],
+  index: number,
+  start: Mark,
+  mustEndMs: number | null,
+): LegNow | null => {
   const leg = legs[index];
-  return leg === undefined
+  return leg === undefined || (mustEndMs !== null && start.atMs >= mustEndMs)
     ? null
     : {
         index,
         leg,
         start,
+        mustEndMs,
         paced: leg.rampS > 0 ? null : start,
         changeMs: null,
         halfSaid: false,
@@ -69,7 +78,10 @@ export const endsByPress = (now: LegNow, going: Going | null): boolean =>
   now.leg.extent.by === 'press' || (now.leg.extent.by === 'distance' && wayFrom(now.start, going) === null);
 
 /** When the leg ends: exactly by time, foreseen by distance; Infinity where that is not to be foreseen. */
-export const legEndMs = (now: LegNow, going: Going | null, nowMs: number): number => {
+export const legEndMs = (now: LegNow, going: Going | null, nowMs: number): number =>
+  Math.min(ownEndMs(now, going, nowMs), now.mustEndMs ?? Number.POSITIVE_INFINITY);
+
+const ownEndMs = (now: LegNow, going: Going | null, nowMs: number): number => {
   const { extent } = now.leg;
   if (extent.by === 'time') return now.start.atMs + 1000 * extent.timeS;
   const way = wayFrom(now.start, going);
@@ -86,7 +98,11 @@ export const leftOf = (
   nowMs: number,
 ): { readonly timeS: number } | { readonly distanceM: number } | null => {
   const { extent } = now.leg;
-  if (extent.by === 'time') return { timeS: Math.max(0, extent.timeS - (nowMs - now.start.atMs) / 1000) };
+  if (extent.by === 'time' || now.mustEndMs !== null) {
+    const endMs = legEndMs(now, going, nowMs);
+    if (extent.by === 'time' || endMs === now.mustEndMs)
+      return { timeS: Math.max(0, (endMs - nowMs) / 1000) };
+  }
   const way = wayFrom(now.start, going);
   return extent.by === 'press' || way === null
     ? null

@@ -6,7 +6,7 @@ import { type Draft, letSpeak, offerTo } from './draft.ts';
 import { aheadFrom, type Going, type Mark, wayFrom } from './going.ts';
 import { SETTLE_MS, underCeiling } from './heart.ts';
 import { beginLeg, type LegNow, legEndMs, resultOf } from './legNow.ts';
-import { heartCue, lookAtPen, lookAtSignal } from './notices.ts';
+import { heartCue, lookAtPen, lookAtSignal, mustEndMs } from './notices.ts';
 import { departed, evidenceOf, paceCue } from './pace.ts';
 import { goingOf } from './practice.ts';
 import { halfCue, halfDue, lastCue, lastDue } from './remaining.ts';
@@ -39,7 +39,7 @@ export const change = (draft: Draft, now: LegNow, changeMs: number, nowMs: numbe
   const mark = backAt(goingOf(draft, nowMs), changeMs, nowMs);
   const result = resultOf(now, mark.going, changeMs);
   draft.results = [...draft.results, result];
-  draft.leg = beginLeg(plan.legs, now.index + 1, mark);
+  draft.leg = beginLeg(plan.legs, now.index + 1, mark, now.mustEndMs);
   if (draft.leg === null) draft.endMs = changeMs;
   draft.departure = newTarget(draft.departure);
   draft.estimate = expectNewPace(draft.estimate);
@@ -51,7 +51,8 @@ export const change = (draft: Draft, now: LegNow, changeMs: number, nowMs: numbe
 /** Says what comes at the end of the leg: the next one, or that the session is done. */
 export const announce = (draft: Draft, now: LegNow, changeMs: number, counted: boolean): void => {
   const { plan } = draft.config;
-  const next = plan.legs[now.index + 1];
+  const isLast = now.mustEndMs !== null && changeMs >= now.mustEndMs;
+  const next = isLast ? undefined : plan.legs[now.index + 1];
   draft.leg = { ...now, changeMs };
   if (next !== undefined) offerTo(draft, legCue(next, plan.unit, changeMs, counted), draft.atMs);
   else {
@@ -122,6 +123,8 @@ export const look = (draft: Draft, nowMs: number, dtS: number): void => {
     findWay(draft, draft.leg, nowMs);
   const now = draft.leg;
   if (now === null) {
+    // Who is done early still has a pen to reach.
+    if (draft.startMs !== null) lookAtPen(draft, nowMs);
     letSpeak(draft, nowMs);
     return;
   }
@@ -146,7 +149,7 @@ export const begin = (draft: Draft, startMs: number, nowMs: number): void => {
   const mark = backAt(goingOf(draft, nowMs), startMs, nowMs);
   draft.startMs = startMs;
   draft.startGoing = mark.going;
-  draft.leg = beginLeg(plan.legs, 0, mark);
+  draft.leg = beginLeg(plan.legs, 0, mark, mustEndMs(plan.penClosesMs, startMs));
   draft.departure = beginDeparture;
   if (draft.leg) offerTo(draft, legCue(draft.leg.leg, plan.unit, nowMs, false), nowMs);
 };

@@ -46,17 +46,37 @@ export const lookAtSignal = (draft: Draft, going: Going | null, nowMs: number): 
 };
 
 /** Minutes before the pen closes at which the warm-up is told of it; at the last one, to go. */
-const PEN_MIN = [15, 10, 5, 2] as const;
+const GO_MIN = 2;
+const PEN_MIN = [15, 10, 5, GO_MIN] as const;
+/** Nothing more is said of the pen: the runner has ended the session. */
+export const NO_PEN = PEN_MIN.length;
+
+/** When a warm-up must be over: when it is time to go. Null without a pen, or where that time has passed already. */
+export const mustEndMs = (penClosesMs: number | null, startMs: number): number | null => {
+  if (penClosesMs === null) return null;
+  const goMs = penClosesMs - 60_000 * GO_MIN;
+  return goMs > startMs ? goMs : null;
+};
+
+/** Whether something about the pen is still to be said. */
+export const penWaits = (
+  { config, startMs, penNext }: Pick<Draft, 'config' | 'startMs' | 'penNext'>,
+  nowMs: number,
+): boolean =>
+  startMs !== null &&
+  config.plan.penClosesMs !== null &&
+  penNext < PEN_MIN.length &&
+  nowMs < config.plan.penClosesMs;
 
 export const lookAtPen = (draft: Draft, nowMs: number): void => {
   const { penClosesMs } = draft.config.plan;
   const atMin = PEN_MIN[draft.penNext];
   if (penClosesMs === null || atMin === undefined || nowMs < penClosesMs - 60_000 * atMin) return;
   draft.penNext++;
-  // What has passed before the session began is left out.
-  const lateMs = nowMs - (penClosesMs - 60_000 * atMin);
-  if (lateMs > 30_000) return;
+  // What has passed before the session began is left out; that it is time to go is not, while the pen is open.
   const isLast = draft.penNext === PEN_MIN.length;
+  const lateMs = nowMs - (penClosesMs - 60_000 * atMin);
+  if (lateMs > (isLast ? 60_000 * GO_MIN : 30_000)) return;
   const cue = cueOf({
     topic: 'pen',
     saying: { kind: 'pen', inMin: isLast ? 0 : atMin },

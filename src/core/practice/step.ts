@@ -8,6 +8,7 @@ import { aheadFrom, wayFrom } from './going.ts';
 import { hearHeart } from './heart.ts';
 import { endsByPress, resultOf } from './legNow.ts';
 import { announce, begin, change, look } from './look.ts';
+import { NO_PEN, penWaits } from './notices.ts';
 import { hearPod } from './pod.ts';
 import { goingOf, type Practice } from './practice.ts';
 import { answerCue } from './remaining.ts';
@@ -25,7 +26,7 @@ const passTime = (draft: Draft, toMs: number): void => {
   const lastMs = Math.min(toMs, draft.lastInputMs + ABANDONED_MS);
   const firstMs = Math.floor(fromMs / GRID_MS) * GRID_MS + GRID_MS;
   for (let nowMs = firstMs; nowMs <= lastMs; nowMs += GRID_MS) {
-    if (draft.leg === null && draft.speech.waiting.length === 0) break;
+    if (draft.leg === null && draft.speech.waiting.length === 0 && !penWaits(draft, nowMs)) break;
     draft.atMs = nowMs;
     look(draft, nowMs, GRID_MS / 1000);
   }
@@ -58,6 +59,7 @@ const stop = (draft: Draft, nowMs: number): void => {
   draft.results = [...draft.results, resultOf(now, going, nowMs)];
   draft.leg = null;
   draft.endMs = nowMs;
+  draft.penNext = NO_PEN;
   draft.speech = { ...draft.speech, waiting: [] };
   const way = wayFrom({ atMs: 0, going: draft.startGoing }, going);
   const timeS = (nowMs - (draft.startMs ?? nowMs)) / 1000;

@@ -4,7 +4,7 @@ import type { Call } from '../../../src/core/cues/call.ts';
 import { parseAnyPlan, practiceFile, readPracticePlan } from '../../../src/core/plan/parsePracticePlan.ts';
 import type { PracticePlan } from '../../../src/core/plan/practicePlan.ts';
 import { COUNTDOWN_MS } from '../../../src/core/practice/cues.ts';
-import { beginPractice, type Practice } from '../../../src/core/practice/practice.ts';
+import { beginPractice, type Practice, practiceView } from '../../../src/core/practice/practice.ts';
 import { progression } from '../../../src/core/practice/sessions/progression.ts';
 import { READY_MADE, readyMade } from '../../../src/core/practice/sessions/readyMade.ts';
 import { practiceFlush, practiceStep } from '../../../src/core/practice/step.ts';
@@ -176,6 +176,67 @@ describe('a foot pod indoors', () => {
     const { practice } = fold(plan, clockOnly(320, pod));
     expect(practice.endMs).toBeGreaterThan(298_000);
     expect(practice.endMs).toBeLessThan(302_000);
+  });
+});
+
+describe('the pen deadline of a warm-up', () => {
+  const closingAt = (closesS: number): PracticePlan => ({
+    ...readyMade('raceWarmUp', demoPlan, { penClosesMs: 1000 * closesS }),
+    place: 'indoors',
+  });
+  const wholeS = closingAt(9999).legs.reduce(
+    (sum, l) => sum + (l.extent.by === 'time' ? l.extent.timeS : 0),
+    0,
+  );
+  const pens = (calls: readonly Call[]): string[] =>
+    calls.flatMap((c) =>
+      c.saying.kind === 'pen' ? [`${Math.round(c.startMs / 1000)} ${c.utterance.text}`] : [],
+    );
+
+  test('with time to spare all legs are done, and the runner is told until it is time to go', () => {
+    const { calls, practice } = fold(closingAt(1800), clockOnly(1900));
+    expect(practice.results).toHaveLength(closingAt(1800).legs.length);
+    expect((practice.endMs ?? 0) / 1000).toBeCloseTo(wholeS, 1);
+    expect(pens(calls)).toEqual([
+      expect.stringMatching(/^90\d Pen closes in fifteen minutes\.$/),
+      expect.stringMatching(/^120\d Pen closes in ten minutes\.$/),
+      expect.stringMatching(/^150\d Pen closes in five minutes\.$/),
+      expect.stringMatching(/^168\d Go to the pen now\.$/),
+    ]);
+  });
+
+  test('begun late, it is over two minutes before the pen closes, counted down as any end', () => {
+    const { calls, practice } = fold(closingAt(720), clockOnly(800));
+    expect((practice.endMs ?? 0) / 1000).toBeCloseTo(600, 1);
+    expect(practice.results.length).toBeLessThan(closingAt(720).legs.length);
+    const done = calls.find((c) => c.saying.kind === 'done');
+    expect(((done?.startMs ?? 0) + COUNTDOWN_MS) / 1000).toBeCloseTo(600, 1);
+    // Nothing is begun that the pen cuts off at once.
+    expect(calls.filter((c) => c.saying.kind === 'leg' && c.startMs > 600_000)).toEqual([]);
+    const go = calls.find((c) => c.utterance.text === 'Go to the pen now.');
+    expect((go?.startMs ?? 0) / 1000).toBeGreaterThanOrEqual(600);
+    expect((go?.endMs ?? Number.NaN) / 1000).toBeLessThan(630);
+    const sorted = calls.toSorted((a, b) => a.startMs - b.startMs);
+    for (const [i, c] of sorted.entries())
+      expect(c.startMs).toBeGreaterThanOrEqual(sorted[i - 1]?.endMs ?? 0);
+  });
+
+  test('begun within the last two minutes, the runner is sent to the pen at once', () => {
+    const { calls } = fold(closingAt(90), clockOnly(120));
+    expect(pens(calls).map((text) => text.replace(/^\d+ /, ''))).toEqual(['Go to the pen now.']);
+    expect(calls.find((c) => c.saying.kind === 'pen')?.startMs).toBeLessThan(20_000);
+  });
+
+  test('what is left is shown up to the cut', () => {
+    let practice = beginPractice({ plan: closingAt(720), course: null, voice });
+    for (const input of clockOnly(590)) practice = practiceStep(practice, input).practice;
+    expect(practiceView(practice, 590_000).left).toEqual({ timeS: expect.closeTo(10, 1) });
+  });
+
+  test('who ends the session hears no more of it', () => {
+    const stop: RunInput = { type: 'event', atMs: 400_000, event: 'stop' };
+    const { calls } = fold(closingAt(1800), clockOnly(1900, [stop]));
+    expect(pens(calls)).toEqual([]);
   });
 });
 
