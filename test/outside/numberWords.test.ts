@@ -23,13 +23,16 @@ const { default: begin } = (await import(path)) as {
 };
 const engine = await new (await begin()).eSpeakNGWorker();
 
-/** The speech sounds of a text in the voice that is set, without stress and pauses. */
+/** The speech sounds of a text in the voice that is set, without stress, pauses and voicing of two sounds that run into each other. */
 const sounds = (text: string): string => {
   let said = '';
   engine.synthesize(text, (_, events) => {
     for (const { type, id } of events ?? []) if (type === 'phoneme') said += id;
   });
-  return said.replace(/[ˈˌː\s|-]/g, '');
+  return said
+    .replace(/[ˈˌː\s|-]/g, '')
+    .replaceAll('d', 't')
+    .replaceAll('v', 'f');
 };
 
 /** Letters to put in, take out or change to get from one to the other (Levenshtein). */

@@ -1,4 +1,6 @@
 import { spoken as english } from '../../../src/languages/en/spoken.ts';
+import type { Pack } from '../../../src/voice/packs/pack.ts';
+import { wordsOfClips } from '../../../src/voice/words/words.ts';
 import type { Started } from './tap.ts';
 
 /** One call as the audio graph had it. */
@@ -17,24 +19,25 @@ export interface SpokenCall {
 /** A start inside the sprite this near to a clip's begin is that clip's: an encoder's delay, and clips lie 0.1 s apart. */
 const SAME_S = 0.06;
 
-const clips = Object.entries(english.pack.clips).map(([name, [start]]) => ({
-  name,
-  startS: (start ?? 0) / english.pack.sampleRateHz,
-}));
-const spriteS = english.pack.samples / english.pack.sampleRateHz;
-
-const isSprite = (s: Started): boolean => s.bufferS > spriteS - 1;
-
-const clipOf = (s: Started): string =>
-  clips.find((c) => Math.abs(c.startS - s.fromS) < SAME_S)?.name ?? `(nothing at ${s.fromS} s of the sprite)`;
+/** The clip of the sprite that a source plays; null for a tone. */
+const clipIn =
+  (pack: Pack) =>
+  (s: Started): string | null => {
+    if (s.bufferS <= pack.samples / pack.sampleRateHz - 1) return null;
+    const found = Object.entries(pack.clips).find(
+      ([, [start]]) => Math.abs((start ?? 0) / pack.sampleRateHz - s.fromS) < SAME_S,
+    );
+    return found?.[0] ?? `(nothing at ${s.fromS} s of the sprite)`;
+  };
 
 const endOf = (s: Started): number => s.whenS + (s.lengthS ?? s.bufferS);
 
 /** The audio clock may move on by some blocks of 3 ms while the sources of one call are set. */
 const ONE_GO_S = 0.1;
 
-/** Sources that were set in one go are one call. */
-export const spokenCalls = (started: readonly Started[]): SpokenCall[] => {
+/** Sources that were set in one go are one call. @param pack  of the language that is spoken */
+export const spokenCalls = (started: readonly Started[], pack: Pack = english.pack): SpokenCall[] => {
+  const clipOf = clipIn(pack);
   const calls: Started[][] = [];
   for (const s of started) {
     const last = calls.at(-1)?.at(-1);
@@ -46,8 +49,8 @@ export const spokenCalls = (started: readonly Started[]): SpokenCall[] => {
   return calls.map((sources) => {
     const first = sources[0] as Started;
     return {
-      words: sources.filter(isSprite).map(clipOf).join(' '),
-      tone: sources.some((s) => !isSprite(s)),
+      words: wordsOfClips(sources.flatMap((s) => clipOf(s) ?? [])),
+      tone: sources.some((s) => clipOf(s) === null),
       beginS: first.whenS,
       endS: Math.max(...sources.map(endOf)),
       beginPageMs: first.pageMs + 1000 * (first.whenS - first.nowS),
