@@ -1,6 +1,6 @@
 import { WAVER_TAU_S } from './manner.ts';
 import { rateNoise } from './noise.ts';
-import { beginWaver, seeRate, type Waver, waverVariance } from './waver.ts';
+import { beginWaver, noiseShare, seeRate, type Waver, waverVariance } from './waver.ts';
 
 /**
  * Has the runner left the planned pace, and is it real? A sequential test: cumulative sums (Page, E. S.: Continuous
@@ -54,7 +54,14 @@ export interface Evidence {
 const WORTH_S_PER_KM = 6;
 const SLACK = 0.5;
 /** Sets delay against false alarms: the bench prints both (`npm run bench -- pacing`). */
-const LIMIT = 2.5;
+export const LIMIT = 2.5;
+/**
+ * In the open the test's own patience (LASTS_S) holds false alarms down; in worse reception, where the estimate lags more
+ * than this, each second of lag takes so much more of a limit for the same number of them.
+ */
+const OPEN_LAG_S = 7.5;
+const LIMIT_PER_S = 0.06;
+const MORE_AT_MOST = 0.75;
 /** A sum does not run away: after the runner has come back it is soon at rest. In limits. */
 const CAP = 1.5;
 /** One second counts at most this many times the smallest departure. */
@@ -110,7 +117,8 @@ interface Noise {
 
 const noiseOf = (waver: Waver, e: Evidence): Noise => {
   const { power, lagS, variance } = rateNoise(e.speedSdMps, e.paceSPerKm);
-  return { power: power + 2 * WAVER_TAU_S * waverVariance(waver, variance, lagS), lagS };
+  const receiver = power * noiseShare(waver, variance, lagS);
+  return { power: receiver + 2 * WAVER_TAU_S * waverVariance(waver, variance, lagS), lagS };
 };
 
 /** @param away departure on this side; @param beyond the same, clipped, less what is told or welcome and the slack */
@@ -126,15 +134,19 @@ const grow = (sum: Sum, away: number, beyond: number, limitS: number, lagS: numb
   return { valueS, forS, first, wonS, mean, found };
 };
 
-/** Takes in a stretch of running on good evidence. */
-export const follow = (departure: Departure, e: Evidence): Departure => {
+/**
+ * Takes in a stretch of running on good evidence.
+ * @param limit for the bench, which draws the curve
+ */
+export const follow = (departure: Departure, e: Evidence, limit = LIMIT): Departure => {
   const { told, times, quick, slow } = departure;
   const waver = seeRate(departure.waver, e.rate, e.dtS);
   const worth = WORTH_S_PER_KM / e.paceSPerKm;
   const slack = SLACK * worth;
   const noise = noiseOf(departure.waver, e);
   const lagS = Math.min(LAG_MOST_S, noise.lagS);
-  const limitS = (LIMIT * noise.power) / (2 * slack);
+  const more = Math.min(MORE_AT_MOST, Math.max(0, LIMIT_PER_S * (noise.lagS - OPEN_LAG_S)));
+  const limitS = ((limit + more) * noise.power) / (2 * slack);
   const away = e.rate - 1;
   const most = CLIP * worth;
   const beyond = (side: number, welcome: number): number => {

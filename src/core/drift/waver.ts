@@ -45,3 +45,14 @@ export const seeRate = (waver: Waver, rate: number, dtS: number): Waver => {
 /** Variance of the runner's own waver, where the receiver leaves noise of a variance and a memory in the rate. */
 export const waverVariance = (waver: Waver, noise: number, noiseTauS: number): number =>
   Math.max(0, waver.seen - leftOf(noiseTauS) * NOISE_TAKEN * noise) / leftOf(WAVER_TAU_S);
+
+/** Quieter than this share of what it says of itself the estimate is not taken to be; and only by this margin. */
+const LEAST_SHARE = 0.6;
+const SHARE_MARGIN = 1.4;
+
+/**
+ * The share of the stated noise that is really there: receivers differ, and without a Doppler speed the estimate is
+ * steadier than it says. What is seen is noise and waver together, so it bounds the noise from above.
+ */
+export const noiseShare = (waver: Waver, noise: number, noiseTauS: number): number =>
+  Math.min(1, Math.max(LEAST_SHARE, (SHARE_MARGIN * waver.seen) / (leftOf(noiseTauS) * noise)));

@@ -116,6 +116,19 @@ const run = (from: Departure, seconds: number, share: number, change: Partial<Ev
 };
 const even = run(beginDeparture, 900, 0);
 
+test('a limit set lower tells sooner', () => {
+  const found = (limit: number): number => {
+    let departure = even;
+    for (let s = 1; s < 200; s++) {
+      departure = follow(departure, evidence(SPEED_MPS * 0.975, 0.06), limit);
+      if (departure.slow.found) return s;
+    }
+    return Number.POSITIVE_INFINITY;
+  };
+  expect(found(5)).toBeGreaterThan(found(2.5));
+  expect(found(10)).toBeGreaterThan(found(5));
+});
+
 describe('what counts', () => {
   test('a stumble of some seconds is nothing, however deep', () => {
     const stumbled = run(run(even, 6, -0.4), 40, 0);
@@ -175,7 +188,7 @@ describe('once it was told', () => {
 
   test('a new target forgets it, a rest does not', () => {
     expect(newTarget(told).told).toBe(0);
-    expect(rest(run(told, 5, -0.03)).told).toBe(told.told);
+    expect(rest(run(told, 2, -0.03)).told).toBe(told.told);
     expect(rest(even)).toBe(even);
   });
 });
