@@ -1,0 +1,108 @@
+import type { Catalogue } from '../../text.ts';
+
+export const ready: Catalogue = {
+  Position: 'Posição',
+  Screen: 'Tela',
+  Sound: 'Som',
+  'Earphone delay': 'Atraso dos fones',
+  Buttons: 'Botões',
+  Vibration: 'Vibração',
+  Steps: 'Passos',
+  Battery: 'Bateria',
+  Log: 'Registro',
+  Offline: 'Sem rede',
+  'Refused.': 'Negada.',
+  'Allow it for this page in the browser and in the system settings. Without it places are told by the plan’s clock.':
+    'Permita para esta página no navegador e nos ajustes do sistema. Sem ela os lugares são ditos pelo relógio do plano.',
+  'This browser has none.': 'Este navegador não tem.',
+  'Use another browser.': 'Use outro navegador.',
+  'Nothing yet.': 'Nada ainda.',
+  'Go into the open. The first may take half a minute.':
+    'Vá para o ar livre. A primeira pode levar meio minuto.',
+  'It comes, and does not say how exact.': 'Ela vem, e não diz com que exatidão.',
+  'To {distance} m.||exact': 'A {distance} m.',
+  'Only to {distance} m.||exact': 'Só a {distance} m.',
+  'Stay in the open a minute. If it stays so, allow the exact position in the settings.':
+    'Fique um minuto ao ar livre. Se continuar assim, permita a posição exata nos ajustes.',
+  'This iOS lets an installed page go dark.': 'Este iOS deixa uma página instalada apagar.',
+  'Update to 18.4, or run in a tab of the browser, or set Auto-Lock to Never for the race.':
+    'Atualize para 18.4, ou corra numa aba do navegador, ou ponha o bloqueio automático em Nunca para a prova.',
+  'Stays on.': 'Fica acesa.',
+  'Kept on by a silent video.': 'Mantida acesa por um vídeo mudo.',
+  'It may pause your music.': 'Pode pausar a sua música.',
+  'May go dark.': 'Pode apagar.',
+  'Switch low-power mode off. Else set the screen’s time-out to the longest: dark means no position.':
+    'Desligue a economia de energia. Senão ponha o apagar da tela no máximo: apagada quer dizer sem posição.',
+  'The voice is not here.': 'A voz não está aqui.',
+  'Open the page again with a network.': 'Abra a página de novo com rede.',
+  'The voice is being loaded.': 'Carregando a voz.',
+  'Heard.': 'Ouvido.',
+  'Not heard.': 'Não ouvido.',
+  'Turn the volume up, switch silent mode off, connect the earphones, and play again.':
+    'Aumente o volume, desligue o silencioso, conecte os fones e toque de novo.',
+  'Put your earphones in and play the sample.': 'Ponha os fones e toque a amostra.',
+  'Not measured. It may be left out.': 'Não medido. Pode ficar assim.',
+  'About {ms} ms, your finger included.': 'Cerca de {ms} ms, com o seu dedo.',
+  'Calls come so much late. Earphones with a wire have next to none.':
+    'Os avisos chegam com esse atraso. Fones com fio quase não têm.',
+  'Not used. The screen does all that they do.': 'Não usados. A tela faz tudo o que eles fazem.',
+  'They come through.': 'Eles chegam.',
+  'Press the headset’s button once.': 'Aperte uma vez o botão dos fones.',
+  'If nothing comes, the screen does all that it does.': 'Se nada chegar, a tela faz tudo o que eles fazem.',
+  'Charge before the start, turn the brightness down, and switch low-power mode off.':
+    'Carregue antes da largada, baixe o brilho e desligue a economia de energia.',
+  'This browser does not say.': 'Este navegador não diz.',
+  'Little room.': 'Pouco espaço.',
+  'Free some storage on the phone.': 'Libere espaço no celular.',
+  'Kept on this device until you remove it.': 'Guardado neste aparelho até você tirar.',
+  'Kept on this device, but the browser may remove it.':
+    'Guardado neste aparelho, mas o navegador pode tirar.',
+  'Install Soundline, or save the log after the run.':
+    'Instale o Soundline, ou salve o registro depois da corrida.',
+  'Counted where the position fails.': 'Contados onde a posição falha.',
+  'Refused. Tunnels are bridged by your pace alone.': 'Negado. Túneis são vencidos só pelo seu ritmo.',
+  'This device does not count them.': 'Este aparelho não os conta.',
+  'You will be asked.': 'Você será perguntado.',
+  'Beside the sound.': 'Além do som.',
+  'Not on this device: the sound alone.': 'Não neste aparelho: só o som.',
+  'Works without a network.': 'Funciona sem rede.',
+  'Being stored.': 'Guardando.',
+  'Needs a network to open.': 'Precisa de rede para abrir.',
+  'Do not close the page before the race.': 'Não feche a página antes da prova.',
+  'position||in a list': 'posição',
+  'screen||in a list': 'tela',
+  'sound||in a list': 'som',
+  'Not ready: {names}.': 'Não está pronto: {names}.',
+  'Still open: {names}.': 'Ainda em aberto: {names}.',
+  'Ready.': 'Pronto.',
+  fine: 'bom',
+  'could be better': 'pode melhorar',
+  missing: 'falta',
+  'open||not known yet': 'em aberto',
+  'Install Soundline': 'Instalar o Soundline',
+  'Install first: Share, then Add to Home Screen, and set up your plan there.':
+    'Instale primeiro: Compartilhar, depois Adicionar à Tela de Início, e monte seu plano lá.',
+  'A tab and the installed app do not share what they store.':
+    'Uma aba e o aplicativo instalado não dividem o que guardam.',
+  'Installed it opens without a network, and the browser keeps its logs.':
+    'Instalado ele abre sem rede, e o navegador mantém seus registros.',
+  'Ready to race?': 'Pronto para a prova?',
+  'Tries each thing that a race needs, on this device, as it will be used. It takes a minute.':
+    'Testa cada coisa de que uma prova precisa, neste aparelho, como será usada. Leva um minuto.',
+  'You will be asked for your position. It stays on this device. Stand outside, with your earphones in.':
+    'Você será perguntado sobre a posição. Ela fica neste aparelho. Fique ao ar livre, com os fones nos ouvidos.',
+  'Begin the check': 'Começar o teste',
+  Ready: 'Pronto',
+  'Not ready yet': 'Ainda não pronto',
+  Checks: 'Testes',
+  'No page can see whether low-power mode is on, or how bright the screen is: switch the one off and turn the other down. Do not press the power button during the run.':
+    'Nenhuma página pode ver se a economia de energia está ligada ou quanto a tela brilha: desligue uma e baixe a outra. Não aperte o botão de ligar durante a corrida.',
+  'To the start': 'Para a largada',
+  'To the start all the same': 'Para a largada mesmo assim',
+  'Play the sample': 'Tocar a amostra',
+  'Did you hear it?': 'Você ouviu?',
+  Yes: 'Sim',
+  No: 'Não',
+  'Tap with each beat': 'Toque a cada batida',
+  'Measure||press': 'Medir',
+};
