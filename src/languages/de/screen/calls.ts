@@ -25,7 +25,7 @@ export const calls: Catalogue = {
   'level, but the plan has no pacer': 'auf gleicher Höhe, aber im Plan ist kein Zugläufer',
   'level with the pacer': 'auf Höhe des Zugläufers',
   'a press with no board near': 'gedrückt, ohne Tafel in der Nähe',
-  'push: {percent} % quicker than so far': 'Anziehen: {percent} % schneller als bisher',
+  'push: {percent} % quicker than so far': 'Endspurt: {percent} % schneller als bisher',
   'the goal is in reach': 'die Zielzeit ist erreichbar',
   'time in hand': 'Zeit in der Hinterhand',
   'a checkpoint passed, against the rival': 'ein Kontrollpunkt passiert, gegen den Rivalen',

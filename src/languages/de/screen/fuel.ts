@@ -40,7 +40,7 @@ export const fuel: Catalogue = {
   'Take it': 'Einnehmen',
   'Half-way': 'Zur Hälfte',
   'At 10 miles': 'Bei 10 Meilen',
-  'By the hour': 'Nach Stunden',
+  'By the hour': 'Pro Stunde',
   'Carbohydrate an hour': 'Kohlenhydrate pro Stunde',
   'What you take': 'Was du nimmst',
   'Carbohydrate in one': 'Kohlenhydrate in einem',

@@ -10,7 +10,7 @@ export const paper: Catalogue = {
   'Wrist band': 'Armband',
   '{name}: wrist band': '{name}: Armband',
   'Cut along the outer line. Fold along the dashes, so that the clock lies outside and the splits behind it. Wrap it around the wrist and tape the ends together. ○ offered by the race, ◆ yours: each is to be had before the line that it stands in.':
-    'Schneide an der äußeren Linie aus. Falte an den Strichen, sodass die Uhrzeiten außen und die Splits dahinter liegen. Lege es ums Handgelenk und klebe die Enden zusammen. ○ bietet das Rennen, ◆ hast du dabei: beides kommt vor der Linie, in der es steht.',
+    'Schneide an der äußeren Linie aus. Falte an den Strichen, sodass die Spalte „Uhr“ außen und die Splits dahinter liegen. Lege es ums Handgelenk und klebe die Enden zusammen. ○ bietet das Rennen, ◆ hast du dabei: Beides kommt vor der Linie, in der es steht.',
   Paper: 'Papier',
   "A wrist band and a race sheet, one A4 page each. Print both, or choose the page in the print window. Print at 100 %, without the browser's own headers.":
     'Ein Armband und ein Rennblatt, je eine A4-Seite. Drucke beide oder wähle die Seite im Druckfenster. Drucke mit 100 %, ohne die Kopfzeilen des Browsers.',
@@ -31,9 +31,9 @@ export const paper: Catalogue = {
   'Opening: to {place} at {pace}, {n} s per km quicker than goal pace. No more than that.':
     'Startphase: bis {place} mit {pace}, {n} s pro km schneller als Zieltempo. Nicht mehr als das.',
   'Push: from {place} at {pace}, if the legs allow it.':
-    'Anziehen: ab {place} mit {pace}, wenn die Beine es zulassen.',
+    'Endspurt: ab {place} mit {pace}, wenn die Beine es zulassen.',
   'On hills keep the effort, not the pace; the times at the checkpoints know the hills.':
-    'An Hügeln behalte die Anstrengung, nicht das Tempo; die Zeiten an den Kontrollpunkten kennen die Hügel.',
+    'An Hügeln behalte die Anstrengung, nicht das Tempo; die Zeiten an den Kontrollpunkten berücksichtigen die Hügel.',
   'Then settle: {pace} to the finish.': 'Dann gleichmäßig: {pace} bis ins Ziel.',
   'From the line: {pace} to the finish.': 'Ab der Linie: {pace} bis ins Ziel.',
   'Then settle: {pace} to {place}.': 'Dann gleichmäßig: {pace} bis {place}.',

@@ -43,7 +43,7 @@ export const plan: Catalogue = {
   'Shown is the last plan that could be read.': 'Gezeigt wird der letzte lesbare Plan.',
   Schedule: 'Zeitplan',
   Undo: 'Rückgängig',
-  'The push brings {n} s.': 'Das Anziehen bringt {n} s.',
+  'The push brings {n} s.': 'Der Endspurt bringt {n} s.',
   'The plan ends at {time}.': 'Der Plan endet bei {time}.',
   'The opening leaves {n} s, made up evenly after it.':
     'Die Startphase lässt {n} s liegen, danach gleichmäßig aufgeholt.',
@@ -89,7 +89,7 @@ export const plan: Catalogue = {
   'Spent evenly': 'Gleichmäßig ausgegeben',
   'What if?': 'Was wäre, wenn?',
   'Leave both empty for none.': 'Beide leer lassen für keine.',
-  'Push||noun': 'Anziehen',
+  'Push||noun': 'Endspurt',
   'From||place': 'Ab',
   'Offered on the day only if the numbers allow it.':
     'Wird am Tag selbst nur angeboten, wenn die Zahlen es zulassen.',
@@ -111,11 +111,11 @@ export const plan: Catalogue = {
     '{place} {unit} schließt {time} nach dem Startschuss: Dieser Plan kommt {left} zu spät.',
   '{place} {unit} closes {time} after the gun: {left} left, less your way from the gun to the line.':
     '{place} {unit} schließt {time} nach dem Startschuss: {left} Luft, abzüglich deines Wegs vom Startschuss bis zur Linie.',
-  'Plans put aside': 'Zurückgelegte Pläne',
+  'Plans put aside': 'Beiseitegelegte Pläne',
   'Take {name}, {time}': '{name}, {time} übernehmen',
   'Take||a plan': 'Übernehmen',
   'Remove {name}, {time}': '{name}, {time} entfernen',
-  'Put a copy aside': 'Kopie zurücklegen',
+  'Put a copy aside': 'Kopie beiseitelegen',
   'Kept on this device, course included. Taking one puts the plan in the form here in its stead.':
     'Auf diesem Gerät gespeichert, samt Strecke. Übernimmst du einen, ersetzt er den Plan hier im Formular.',
   'The storage of this browser is full or forbidden: save the plan as a file.':
@@ -198,7 +198,7 @@ export const plan: Catalogue = {
   'a list': 'eine Liste',
   'a list of at most {n}': 'eine Liste aus höchstens {n}',
   water: 'Wasser',
-  'drink||sports drink': 'Sportgetränk',
+  'drink||sports drink': 'Iso',
   gel: 'Gel',
   food: 'Essen',
   sponge: 'Schwamm',

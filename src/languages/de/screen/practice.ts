@@ -36,7 +36,7 @@ export const practice: Catalogue = {
   'off||sensor': 'aus',
   'not used||sensor': 'nicht benutzt',
   'This browser cannot listen to a heart rate belt or a foot pod. Nothing here needs one.':
-    'Dieser Browser kann weder Brustgurt noch Laufsensor empfangen. Hier braucht es sie auch nicht.',
+    'Dieser Browser kann weder Brustgurt noch Laufsensor empfangen. Nötig ist hier beides nicht.',
   'A heart rate from a belt can be wrong, and a ceiling from a table is not yours. Take it from your own tests or from a doctor; how you feel comes first.':
     'Ein Puls vom Gurt kann falsch sein, und eine Obergrenze aus einer Tabelle ist nicht deine. Nimm sie aus eigenen Tests oder von deiner Ärztin oder deinem Arzt; wie du dich fühlst, geht vor.',
   'A race is run the way it was practised. Each leg is counted in, told what it asks, and kept on its own target. Paces come from your goal.':

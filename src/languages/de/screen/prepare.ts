@@ -30,7 +30,7 @@ export const prepare: Catalogue = {
   "Your race's rules and the local law decide what you may wear, carry and listen to, and where you may throw things away.":
     'Die Regeln deines Rennens und das örtliche Recht entscheiden, was du tragen, mitnehmen und hören darfst und wo du etwas wegwerfen darfst.',
   'Warm up and walk to the start off the road, and keep your ears open to traffic.':
-    'Wärm dich abseits der Straße auf, geh abseits der Straße zum Start, und achte mit den Ohren auf den Verkehr.',
+    'Wärm dich abseits der Straße auf, geh abseits der Straße zum Start, und halte die Ohren offen für den Verkehr.',
   'An estimate from few facts, not a promise. How you feel on the day decides.':
     'Eine Schätzung aus wenigen Fakten, kein Versprechen. Wie du dich am Tag fühlst, entscheidet.',
   '{pace} per km': '{pace} pro km',

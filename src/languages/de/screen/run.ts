@@ -100,7 +100,7 @@ export const run: Catalogue = {
   'As usual': 'Wie üblich',
   Everything: 'Alles',
   'Your checkpoints, your own food, and what asks you to act.':
-    'Deine Kontrollpunkte, deine eigene Verpflegung und alles, worauf du handeln musst.',
+    'Deine Kontrollpunkte, deine eigene Verpflegung und alles, worauf du reagieren musst.',
   'Also boards, stations and the signal, where there is time for them.':
     'Dazu Tafeln, Verpflegungsstellen und der Empfang, wo Zeit dafür ist.',
   'Also every board in a short race, and when you have time in hand near the end.':
@@ -109,5 +109,5 @@ export const run: Catalogue = {
   'No reading': 'Kein Wert',
   'On plan': 'Im Plan',
   '{thing} in {distance} {unit}': '{thing} in {distance} {unit}',
-  'push||near the finish': 'Anziehen',
+  'push||near the finish': 'Endspurt',
 };

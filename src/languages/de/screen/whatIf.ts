@@ -6,8 +6,8 @@ export const whatIf: Catalogue = {
   'Finishes from {quick} to {slow}, middle {middle}': 'Zielzeiten von {quick} bis {slow}, Mitte {middle}',
   'The finishes as a table': 'Die Zielzeiten als Tabelle',
   'what||of the finishes': 'Anteil',
-  'one in ten is quicker than': 'eine von zehn ist schneller als',
-  'one in ten is slower than': 'eine von zehn ist langsamer als',
+  'one in ten is quicker than': '1 von 10 ist schneller als',
+  'one in ten is slower than': '1 von 10 ist langsamer als',
   'Your plan run a thousand times by runners with your results. Not what will happen: what could.':
     'Dein Plan, tausendmal gelaufen von Läufern mit deinen Ergebnissen. Nicht, was passieren wird: was passieren könnte.',
   'What it rests on': 'Worauf es beruht',
@@ -20,15 +20,15 @@ export const whatIf: Catalogue = {
   'What came out': 'Was herauskam',
   'A thousand runs are under way …': 'Tausend Läufe sind unterwegs …',
   'Goal {goal}, no opening.': 'Zielzeit {goal}, keine Startphase.',
-  'Goal {goal}, no opening, push from {from}.': 'Zielzeit {goal}, keine Startphase, Anziehen ab {from}.',
+  'Goal {goal}, no opening, push from {from}.': 'Zielzeit {goal}, keine Startphase, Endspurt ab {from}.',
   'Goal {goal}, opening {quicker} s per km quicker for {distance}.':
     'Zielzeit {goal}, Startphase {quicker} s pro km schneller über {distance}.',
   'Goal {goal}, opening {quicker} s per km quicker for {distance}, push from {from}.':
-    'Zielzeit {goal}, Startphase {quicker} s pro km schneller über {distance}, Anziehen ab {from}.',
+    'Zielzeit {goal}, Startphase {quicker} s pro km schneller über {distance}, Endspurt ab {from}.',
   'Another opening': 'Eine andere Startphase',
   'Goal made': 'Ziel erreicht',
   'Middle finish': 'Mittlere Zielzeit',
-  'Against even': 'Gegen gleichmäßig',
+  'Against even': 'Gegenüber 0 s',
   '{n} s per km': '{n} s pro km',
   '± is one standard error from the thousand runs, not the doubt of the model, which is larger.':
     '± ist ein Standardfehler der tausend Läufe, nicht der Zweifel am Modell; der ist größer.',

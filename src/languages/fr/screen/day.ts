@@ -10,7 +10,7 @@ export const day: Catalogue = {
   'What decides the day': 'Ce qui décide de la journée',
   'The day by the clock': 'La journée heure par heure',
   'evening before': 'la veille au soir',
-  'Into the calendar (.ics)': 'Vers l’agenda (.ics)',
+  'Into the calendar (.ics)': 'Ajouter à l’agenda (.ics)',
   'With the date of the race, the day goes into your calendar.':
     'Avec la date de la course, la journée entre dans ton agenda.',
   'Said aloud': 'À voix haute',

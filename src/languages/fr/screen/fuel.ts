@@ -17,11 +17,11 @@ export const fuel: Catalogue = {
   '{item} at {place}': '{item} à {place}',
   Fuel: 'Ravitaillement',
   'What to carry and when to take it, so that water follows. Only what you have practised.':
-    'Quoi emporter et quand le prendre, pour que de l’eau suive. Seulement ce que tu as testé à l’entraînement.',
+    'Ce qu’il faut emporter et quand le prendre, pour que de l’eau suive. Seulement ce que tu as testé à l’entraînement.',
   'How you fuel': 'Comment tu te ravitailles',
   'Fuel plan': 'Plan de ravitaillement',
   'On the way': 'En route',
-  'Under an hour nothing is needed on the way.': 'Sous une heure, rien n’est nécessaire en route.',
+  'Under an hour nothing is needed on the way.': 'En dessous d’une heure, rien n’est nécessaire en route.',
   'For {time} of running {lower} to {upper} g of carbohydrate an hour is usual, whatever you weigh.':
     'Pour {time} de course, {lower} à {upper} g de glucides par heure sont d’usage, quel que soit ton poids.',
   'Put into the plan': 'Mettre dans le plan',
@@ -37,10 +37,10 @@ export const fuel: Catalogue = {
   'Water at': 'Eau à',
   'To carry: {count}, {grams} g in all, {rate} g an hour.':
     'À emporter : {count}, {grams} g en tout, {rate} g par heure.',
-  'Take it': 'Le prendre',
+  'Take it': 'Quand le prendre',
   'Half-way': 'À mi-course',
   'At 10 miles': 'À 10 miles',
-  'By the hour': 'À l’heure',
+  'By the hour': 'Par heure',
   'Carbohydrate an hour': 'Glucides par heure',
   'What you take': 'Ce que tu prends',
   'Carbohydrate in one': 'Glucides dans un',
@@ -61,7 +61,7 @@ export const fuel: Catalogue = {
   'two to three hours before, and the choice of food: common practice, no source':
     'deux à trois heures avant, et le choix des aliments : pratique courante, sans source',
   'Under an hour nothing is needed on the way. A rinse of the mouth is enough.':
-    'Sous une heure, rien n’est nécessaire en route. Se rincer la bouche suffit.',
+    'En dessous d’une heure, rien n’est nécessaire en route. Se rincer la bouche suffit.',
   'For a race of this length {lower} to {upper} g an hour is usual. More only if you have practised it.':
     'Pour une course de cette durée, {lower} à {upper} g par heure sont d’usage. Davantage seulement si tu t’y es entraîné.',
   'This comes to {g} g an hour over the whole race: the first one is not at the start, and none falls into the last quarter of an hour.':

@@ -23,7 +23,7 @@ export const goal: Catalogue = {
   'On a flat course on a normal day.': 'Sur un parcours plat, un jour normal.',
   '5K': '5 km',
   '10K': '10 km',
-  'half-way ({distance} {unit})': 'moitié ({distance} {unit})',
+  'half-way ({distance} {unit})': 'mi-course ({distance} {unit})',
   'What the goal means': 'Ce que l’objectif veut dire',
   '{perKm} per km, {perMile} per mile. By your plan:': '{perKm} par km, {perMile} par mile. Selon ton plan :',
   'Heat and hills': 'Chaleur et côtes',
@@ -140,11 +140,11 @@ export const goal: Catalogue = {
   '{goal} is gentle: your results point to {quick} to {slow}. A calm race, or room for a quicker goal.':
     '{goal} est prudent : tes résultats indiquent {quick} à {slow}. Une course calme, ou de la place pour un objectif plus rapide.',
   '{goal} fits your results, which point to {quick} to {slow}. The chance on a normal day: {odds}.':
-    '{goal} va avec tes résultats, qui indiquent {quick} à {slow}. La chance un jour normal : {odds}.',
+    '{goal} va avec tes résultats, qui indiquent {quick} à {slow}. Les chances un jour normal : {odds}.',
   '{goal} is ambitious: your results point to {quick} to {slow}. It can happen on a very good day: {odds}. Keep a second goal nearer to {middle}.':
     '{goal} est ambitieux : tes résultats indiquent {quick} à {slow}. Un très bon jour, c’est possible : {odds}. Garde un deuxième objectif plus proche de {middle}.',
   '{goal} is beyond what your results show now, {quick} to {slow} (chance: {odds}). Keep it for a later race, and run this one for about {middle}.':
-    '{goal} dépasse ce que tes résultats montrent aujourd’hui, {quick} à {slow} (chance : {odds}). Garde-le pour une course plus tard, et cours celle-ci pour environ {middle}.',
+    '{goal} dépasse ce que tes résultats montrent aujourd’hui, {quick} à {slow} (chances : {odds}). Garde-le pour une course plus tard, et cours celle-ci pour environ {middle}.',
   '{time} for a half marathon': 'Semi-marathon en {time}',
   '{time} for a marathon': 'Marathon en {time}',
   '{time} for {distance}': '{distance} en {time}',

@@ -33,7 +33,7 @@ export const paper: Catalogue = {
   'Push: from {place} at {pace}, if the legs allow it.':
     'Accélération : à partir de {place} à {pace}, si les jambes le permettent.',
   'On hills keep the effort, not the pace; the times at the checkpoints know the hills.':
-    'Dans les côtes, garde l’effort, pas l’allure ; les temps aux points de passage connaissent les côtes.',
+    'Dans les côtes, garde l’effort, pas l’allure ; les temps aux points de passage tiennent compte des côtes.',
   'Then settle: {pace} to the finish.': 'Puis cale-toi : {pace} jusqu’à l’arrivée.',
   'From the line: {pace} to the finish.': 'Dès la ligne : {pace} jusqu’à l’arrivée.',
   'Then settle: {pace} to {place}.': 'Puis cale-toi : {pace} jusqu’à {place}.',
@@ -47,7 +47,7 @@ export const paper: Catalogue = {
   'The plan finishes in': 'Le plan finit en',
   'Safe goal': 'Objectif sûr',
   'Dream goal': 'Objectif de rêve',
-  'water: {text}': 'eau : {text}',
+  'water: {text}': 'Eau. {text}',
   '{time} after the gun': '{time} après le coup de pistolet',
-  'half||place': 'moitié',
+  'half||place': 'mi-course',
 };

@@ -45,10 +45,10 @@ export const parts: Catalogue = {
   'Take it now': 'La prendre maintenant',
   'The voice is being loaded ({size} MB).': 'La voix se charge ({size} Mo).',
   'No sound: the voice could not be loaded. {why}': 'Pas de son : la voix n’a pas pu être chargée. {why}',
-  'on plan': 'dans le plan',
+  'on plan': 'dans les temps',
   'no reading': 'pas de mesure',
   'No reading yet': 'Pas encore de mesure',
-  'On plan, give or take {sd}': 'Dans le plan, à {sd} près',
+  'On plan, give or take {sd}': 'Dans les temps, à {sd} près',
   '{seconds} seconds ahead, give or take {sd}': {
     one: '{seconds} seconde d’avance, à {sd} près',
     other: '{seconds} secondes d’avance, à {sd} près',

@@ -43,7 +43,7 @@ export const practice: Catalogue = {
     'On court une course comme on l’a répétée. Chaque bloc est décompté, annoncé avec ce qu’il demande, et tenu à sa propre consigne. Les allures viennent de ton objectif.',
   Session: 'Séance',
   '{name} (file)': '{name} (fichier)',
-  'Switch on': 'Allumer',
+  'Switch on': 'Mettre en marche',
   'Hear it first': 'L’écouter d’abord',
   'Stop at {time}': 'Arrêter à {time}',
   'Open a session': 'Ouvrir une séance',

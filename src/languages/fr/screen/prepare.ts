@@ -8,7 +8,7 @@ export const prepare: Catalogue = {
   'With a fever, an infection or pain that changes your stride, do not race. There will be another one.':
     'Avec de la fièvre, une infection ou une douleur qui change ta foulée, ne cours pas la course. Il y en aura une autre.',
   'Race day is for what you have practised: no new food, drink, gel, shoes or kit.':
-    'Le jour de la course est fait pour ce que tu as répété : pas d’aliment, de boisson, de gel, de chaussures ou de tenue nouveaux.',
+    'Le jour de la course est fait pour ce que tu as répété. Rien de nouveau : ni aliment, ni boisson, ni gel, ni chaussures, ni tenue.',
   'Gels can upset the stomach. Take them with water, slowly, and only the kind that you know from training.':
     'Les gels peuvent déranger l’estomac. Prends-les avec de l’eau, lentement, et seulement ceux que tu connais de l’entraînement.',
   'With diabetes or another condition of blood sugar, settle food, gels and timing with your doctor beforehand.':

@@ -91,7 +91,7 @@ export const review: Catalogue = {
   'The run ended at {place}; the goal of {time} was not reached.':
     'La course s’est arrêtée à {place} ; l’objectif de {time} n’a pas été atteint.',
   'Finished in {time}: on plan to the second or two.':
-    'Arrivée en {time} : dans le plan à une ou deux secondes près.',
+    'Arrivée en {time} : dans les temps, à une ou deux secondes près.',
   'Finished in {time}, {off} ahead of the plan.': 'Arrivée en {time}, {off} d’avance sur le plan.',
   'Finished in {time}, {off} behind the plan.': 'Arrivée en {time}, {off} de retard sur le plan.',
   'The opening is not in the log.': 'Le début n’est pas dans l’enregistrement.',

@@ -25,7 +25,7 @@ export const run: Catalogue = {
   'Your clock and plan go on.': 'Ton chrono et ton plan continuent.',
   'Position refused': 'Position refusée',
   'Allow it for this page in the browser settings, then switch on again. Without it only the clock runs.':
-    'Autorise-la pour cette page dans les réglages du navigateur, puis rallume. Sans elle, seul le chrono tourne.',
+    'Autorise-la pour cette page dans les réglages du navigateur, puis remets en marche. Sans elle, seul le chrono tourne.',
   'This browser has no position': 'Ce navigateur n’a pas de position',
   'Only the clock runs.': 'Seul le chrono tourne.',
   'Screen stays on': 'L’écran reste allumé',
@@ -56,12 +56,12 @@ export const run: Catalogue = {
   'Traffic, marshals and your body come first. Some races and roads do not allow earphones: their rules and the law decide. Chest pain or faintness: stop and get help.':
     'La circulation, les signaleurs et ton corps passent d’abord. Certaines courses et certaines routes interdisent les écouteurs : leur règlement et la loi décident. Douleur dans la poitrine ou malaise : arrête-toi et demande de l’aide.',
   'This run is in another window of this device. Go on there, or close that window and switch on here.':
-    'Cette course est ouverte dans une autre fenêtre de cet appareil. Continue là-bas, ou ferme cette fenêtre et allume ici.',
+    'Cette course est ouverte dans une autre fenêtre de cet appareil. Continue là-bas, ou ferme cette fenêtre et mets en marche ici.',
   'Practise the day at home': 'Répéter la journée à la maison',
   'Practised at home a simulated runner runs your plan, in real time, on these very screens; nothing else is simulated.':
     'Répété à la maison, un coureur simulé court ton plan, en temps réel, sur ces mêmes écrans ; rien d’autre n’est simulé.',
   'A simulated runner waits for your start.': 'Un coureur simulé attend ton départ.',
-  Gun: 'Départ officiel',
+  Gun: 'Coup de pistolet',
   'Gun heard': 'Coup de pistolet entendu',
   'press when it fires': 'appuie quand il retentit',
   'press on the line': 'appuie sur la ligne',
@@ -104,9 +104,9 @@ export const run: Catalogue = {
     'Aussi les panneaux, les ravitaillements et le signal, quand il y a le temps.',
   'Also every board in a short race, and when you have time in hand near the end.':
     'Aussi chaque panneau dans une course courte, et quand tu as du temps en réserve près de l’arrivée.',
-  'How much is said': 'Combien de choses sont dites',
+  'How much is said': 'Quantité d’annonces',
   'No reading': 'Pas de mesure',
-  'On plan': 'Dans le plan',
+  'On plan': 'Dans les temps',
   '{thing} in {distance} {unit}': '{thing} dans {distance} {unit}',
   'push||near the finish': 'accélération',
 };

@@ -6,15 +6,15 @@ export const whatIf: Catalogue = {
   'Finishes from {quick} to {slow}, middle {middle}': 'Arrivées de {quick} à {slow}, milieu {middle}',
   'The finishes as a table': 'Les arrivées en tableau',
   'what||of the finishes': 'part',
-  'one in ten is quicker than': 'une sur dix est plus rapide que',
-  'one in ten is slower than': 'une sur dix est plus lente que',
+  'one in ten is quicker than': '1 sur 10 est plus rapide que',
+  'one in ten is slower than': '1 sur 10 est plus lente que',
   'Your plan run a thousand times by runners with your results. Not what will happen: what could.':
     'Ton plan couru mille fois par des coureurs qui ont tes résultats. Non pas ce qui arrivera : ce qui pourrait arriver.',
   'What it rests on': 'Sur quoi cela repose',
   'Taken from your results: about {time} on this course at an even effort, give or take {percent} %.':
     'Tiré de tes résultats : environ {time} sur ce parcours à effort régulier, à {percent} % près.',
   'Without a result of yours, the goal itself is taken for what you can do, so the chance is near even by nature. Put a result in under Goal.':
-    'Sans résultat de toi, l’objectif lui-même est pris pour ce que tu sais faire ; la chance est donc par nature proche d’une sur deux. Entre un résultat dans Objectif.',
+    'Sans résultat de toi, l’objectif lui-même est pris pour ce que tu sais faire ; les chances sont donc par nature proches d’une sur deux. Entre un résultat dans Objectif.',
   'From the gun to your line': 'Du coup de pistolet à ta ligne',
   'What it does not know': 'Ce que cela ignore',
   'What came out': 'Ce qui en sort',
@@ -29,7 +29,7 @@ export const whatIf: Catalogue = {
   'Another opening': 'Un autre début',
   'Goal made': 'Objectif tenu',
   'Middle finish': 'Arrivée du milieu',
-  'Against even': 'Face au régulier',
+  'Against even': 'Face à 0 s',
   '{n} s per km': '{n} s par km',
   '± is one standard error from the thousand runs, not the doubt of the model, which is larger.':
     '± est l’erreur type de mille courses, pas le doute sur le modèle, qui est plus grand.',
@@ -61,9 +61,9 @@ export const whatIf: Catalogue = {
   'Every run of this plan made the goal. Four in five finish between {quick} and {slow}.':
     'Chaque course de ce plan a tenu l’objectif. Quatre sur cinq arrivent entre {quick} et {slow}.',
   'Chance of the goal: {odds}. Four in five finish between {quick} and {slow}. Where it is missed, it is mostly lost about {place}.':
-    'Chance de tenir l’objectif : {odds}. Quatre sur cinq arrivent entre {quick} et {slow}. Quand il est manqué, il se perd surtout vers {place}.',
+    'Chances de tenir l’objectif : {odds}. Quatre sur cinq arrivent entre {quick} et {slow}. Quand il est manqué, il se perd surtout vers {place}.',
   'Chance of the goal: {odds}. Four in five finish between {quick} and {slow}. Where it is missed, it is mostly lost between {from} and {to}.':
-    'Chance de tenir l’objectif : {odds}. Quatre sur cinq arrivent entre {quick} et {slow}. Quand il est manqué, il se perd surtout entre {from} et {to}.',
+    'Chances de tenir l’objectif : {odds}. Quatre sur cinq arrivent entre {quick} et {slow}. Quand il est manqué, il se perd surtout entre {from} et {to}.',
   '{quicker} s per km quicker for {distance}: neither wins nor costs anything to speak of.':
     '{quicker} s par km plus vite sur {distance} : ne gagne ni ne coûte rien de notable.',
   '{quicker} s per km quicker for {distance}: wins about {n} s on average.':
