@@ -85,6 +85,23 @@ const connect = (onLost: () => void): Promise<IDBPDatabase<Schema>> =>
 const isFull = (error: unknown): boolean =>
   error instanceof DOMException && error.name === 'QuotaExceededError';
 
+const isSilence = (error: unknown): boolean => error instanceof DOMException && error.name === 'TimeoutError';
+
+/** A write takes some milliseconds, some hundred where it is forced to a slow medium. A long log is read in a second or two. What takes longer will not come. */
+const ANSWER_WITHIN_MS = 10_000;
+
+/**
+ * WebKit lets a transaction that a page began while it was left hang for as long as it remembers that page, and everybody
+ * else's on the same store behind it (seen in WebKitGTK 2.50). A store that does not answer is one that fails.
+ */
+const inTime = <T>(answer: Promise<T>): Promise<T> => {
+  let timer: ReturnType<typeof setTimeout>;
+  const late = new Promise<never>((_, reject) => {
+    timer = setTimeout(() => reject(new DOMException('no answer', 'TimeoutError')), ANSWER_WITHIN_MS);
+  });
+  return Promise.race([answer, late]).finally(() => clearTimeout(timer));
+};
+
 /** @param open  for tests: how a connection is made */
 export const createLogStore = (open: typeof connect = connect): LogStore => {
   let connection: Promise<IDBPDatabase<Schema>> | null = null;
@@ -94,20 +111,20 @@ export const createLogStore = (open: typeof connect = connect): LogStore => {
 
   /**
    * iOS ends connections of hidden pages and the handle stays dead: drop it, open another, try once more
-   * (webkit bugs 197050, 202705, 277615). A full disk is no dead handle.
+   * (webkit bugs 197050, 202705, 277615). A full disk is no dead handle, and a silence is not asked twice.
    */
   const withDb = async <T>(use: (db: IDBPDatabase<Schema>) => Promise<T>): Promise<T> => {
     try {
       connection ??= open(drop);
-      return await use(await connection);
+      return await inTime(connection.then(use));
     } catch (error) {
       const dead = connection;
       drop();
-      if (isFull(error)) throw error;
+      if (isFull(error) || isSilence(error)) throw error;
       dead?.then((db) => db.close()).catch(() => {});
       connection = open(drop);
       connection.catch(drop);
-      return await use(await connection);
+      return await inTime(connection.then(use));
     }
   };
 

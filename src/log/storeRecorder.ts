@@ -34,6 +34,8 @@ export const createRecorder = (parts: RecorderParts): StoreRecorder => {
   let begun = parts.stored !== undefined;
   let stored = parts.stored ?? 0;
   let over = false;
+  /** That it is over stands on the device. */
+  let closed = false;
   let keeping: Keeping = 'stored';
   let writing: Promise<void> = Promise.resolve();
 
@@ -44,7 +46,7 @@ export const createRecorder = (parts: RecorderParts): StoreRecorder => {
   };
 
   const write = async (durability: Durability): Promise<void> => {
-    if (held.length === 0 && !over) return;
+    if (held.length === 0 && (!over || closed)) return;
     const lines = held;
     try {
       if (!begun) {
@@ -54,6 +56,7 @@ export const createRecorder = (parts: RecorderParts): StoreRecorder => {
       await store.append({ run: head.id, lines, from: stored, ...clocks(), over }, durability);
       held = held.slice(lines.length);
       stored += lines.length;
+      closed = over;
       become('stored');
     } catch (error) {
       // Kept in memory and tried again with the next batch: a full disk may be cleared in the middle of a race.

@@ -72,6 +72,21 @@ describe('the store', () => {
   });
 });
 
+test('a store that does not answer fails, once, and is asked anew the next time', async () => {
+  vi.useFakeTimers();
+  const open = vi.fn(() => new Promise<never>(() => {}));
+  const store = createLogStore(open);
+  const failed = expect(store.begin(HEAD)).rejects.toThrow('no answer');
+  await vi.advanceTimersByTimeAsync(11_000);
+  await failed;
+  expect(open).toHaveBeenCalledTimes(1);
+  const again = expect(store.heads()).rejects.toThrow('no answer');
+  await vi.advanceTimersByTimeAsync(11_000);
+  await again;
+  expect(open).toHaveBeenCalledTimes(2);
+  vi.useRealTimers();
+});
+
 describe('the recorder', () => {
   const rig = (store: Pick<LogStore, 'begin' | 'append'>) => {
     const states: Keeping[] = [];
@@ -128,5 +143,22 @@ describe('the recorder', () => {
     const batches = await store.batches(RUN);
     expect(linesOf(batches)).toEqual(['a', 'b']);
     expect(batches.at(-1)?.over).toBe(true);
+  });
+
+  test('writes that the run is over once, and nothing after it', async () => {
+    const append = vi.fn(async () => {});
+    const recorder = createRecorder({
+      store: { begin: async () => {}, append },
+      head: HEAD,
+      clocks: () => ({ engineMs: RUN, wallMs: RUN }),
+      onKeeping: () => {},
+    });
+    recorder.add('a');
+    await recorder.end();
+    expect(append).toHaveBeenCalledTimes(1);
+    // The page is put out of sight afterwards, again and again.
+    await recorder.flush('strict');
+    await recorder.flush('strict');
+    expect(append).toHaveBeenCalledTimes(1);
   });
 });
