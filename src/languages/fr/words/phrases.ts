@@ -6,7 +6,7 @@ export const tables: Pick<
   'and' | 'offers' | 'items' | 'advice' | 'reminders' | 'notices' | 'legs' | 'efforts' | 'phrases'
 > = {
   and: 'et',
-  offers: { water: 'eau', drink: 'boisson', gel: 'gel', food: 'ravito solide', sponge: 'éponge' },
+  offers: { water: 'de l’eau', drink: 'boisson', gel: 'gel', food: 'ravito solide', sponge: 'éponge' },
   items: {
     gel: 'ton gel',
     chews: 'tes gommes',
@@ -100,7 +100,7 @@ export const tables: Pick<
     legDone: 'c’est fait',
     halfOfLeg: 'moitié faite',
     tooHard: 'lève le pied',
-    heartRate: 'pouls',
+    heartRate: 'cardio',
     ceiling: 'maximum',
     penNow: 'va dans le sas maintenant',
     penClosesIn: 'le sas ferme dans',
