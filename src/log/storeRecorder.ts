@@ -48,15 +48,17 @@ export const createRecorder = (parts: RecorderParts): StoreRecorder => {
   const write = async (durability: Durability): Promise<void> => {
     if (held.length === 0 && (!over || closed)) return;
     const lines = held;
+    // As it is now: the run may end while this batch is being written.
+    const closing = over;
     try {
       if (!begun) {
         await store.begin(head);
         begun = true;
       }
-      await store.append({ run: head.id, lines, from: stored, ...clocks(), over }, durability);
+      await store.append({ run: head.id, lines, from: stored, ...clocks(), over: closing }, durability);
       held = held.slice(lines.length);
       stored += lines.length;
-      closed = over;
+      closed = closing;
       become('stored');
     } catch (error) {
       // Kept in memory and tried again with the next batch: a full disk may be cleared in the middle of a race.

@@ -145,6 +145,22 @@ describe('the recorder', () => {
     expect(batches.at(-1)?.over).toBe(true);
   });
 
+  test('says that the run is over though it ends while a batch is on its way', async () => {
+    const overs: boolean[] = [];
+    const { recorder } = rig({
+      begin: async () => {},
+      append: async ({ over }) => {
+        overs.push(over);
+      },
+    });
+    recorder.add('a');
+    const onItsWay = recorder.flush('relaxed');
+    await Promise.resolve();
+    await Promise.all([onItsWay, recorder.end()]);
+    expect(overs.at(-1)).toBe(true);
+    expect(overs.filter(Boolean)).toHaveLength(1);
+  });
+
   test('writes that the run is over once, and nothing after it', async () => {
     const append = vi.fn(async () => {});
     const recorder = createRecorder({
