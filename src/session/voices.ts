@@ -108,7 +108,10 @@ export const createVoices = ({ english, fetch, speaker, urlOf, chosen, underWay 
   const first = underWay.then((tag) => speak(tag ?? chosen.peek(), true));
 
   return {
-    voice: { utter: (saying, form) => voiceFor(spoken.peek()).utter(saying, form) },
+    voice: {
+      utter: (saying, form) => voiceFor(spoken.peek()).utter(saying, form),
+      alone: (saying) => voiceFor(spoken.peek()).alone?.(saying) ?? null,
+    },
     spoken,
     state,
     first,
