@@ -1,5 +1,6 @@
 import { parseGpx } from '../core/course/gpx.ts';
 import { type LinePoint, measureLine } from '../core/course/line.ts';
+import { withLanguage } from '../core/plan/planLanguage.ts';
 import type { RunInput } from '../core/run/settings.ts';
 import { type DoorError, err, ok, type Result } from '../core/units/result.ts';
 import { type KeptRun, parseBackup } from './exportBackup.ts';
@@ -12,8 +13,17 @@ export interface Imported {
   readonly skipped: number;
 }
 
+/** What a run is given that came without a plan: a name where it has none either, and the language it would be called in. */
+export interface Unnamed {
+  readonly name: string;
+  /** BCP 47 tag. */
+  readonly language: string;
+}
+
+const ENGLISH: Unnamed = { name: 'Imported run', language: 'en' };
+
 /** The plan file of a run that came without one: its own way in its own time, so that its review is of evenness. */
-const ownPlanFile = (name: string, inputs: readonly RunInput[]): string | null => {
+const ownPlanFile = (name: string, language: string, inputs: readonly RunInput[]): string | null => {
   const points = inputs.flatMap((i): LinePoint[] =>
     i.type === 'fix' ? [{ ...i.fix, elevationM: i.fix.altitudeM }] : [],
   );
@@ -24,15 +34,16 @@ const ownPlanFile = (name: string, inputs: readonly RunInput[]): string | null =
   const goalS = (last.atMs - (start ?? first).atMs) / 1000;
   if (!(goalS > 60)) return null;
   const distanceM = Math.round(line.recordedM);
-  return `${JSON.stringify({ version: 1, kind: 'race', name, distanceM, goalS: Math.round(goalS), pacing: 'pace' })}\n`;
+  const plan = { version: 1, kind: 'race', name, distanceM, goalS: Math.round(goalS), pacing: 'pace' };
+  return withLanguage(`${JSON.stringify(plan)}\n`, language);
 };
 
 const keptOf = (
-  name: string,
+  { name, language }: Unnamed,
   inputs: readonly RunInput[],
   planFile: string | null,
 ): Result<KeptRun, DoorError> => {
-  const plan = planFile ?? ownPlanFile(name, inputs);
+  const plan = planFile ?? ownPlanFile(name, language, inputs);
   const first = inputs[0];
   if (plan === null || first === undefined)
     return err({ place: 'the file', expected: 'a run of at least 500 m and a minute', found: 'less' });
@@ -42,7 +53,7 @@ const keptOf = (
 /** Fixes of a GPX file as a log: they have no time of arrival but their own. */
 const readGpxRun = (
   text: string,
-): Result<{ name: string; inputs: RunInput[]; skipped: number }, DoorError> => {
+): Result<{ name: string | null; inputs: RunInput[]; skipped: number }, DoorError> => {
   const gpx = parseGpx(text);
   if (!gpx.ok) return gpx;
   const points = [...gpx.value.tracks, ...gpx.value.routes].flatMap((p) => p.segments.flat());
@@ -70,7 +81,7 @@ const readGpxRun = (
       },
     }),
   );
-  const name = gpx.value.tracks[0]?.name ?? gpx.value.name ?? 'Imported run';
+  const name = gpx.value.tracks[0]?.name ?? gpx.value.name ?? null;
   return ok({ name, inputs, skipped: gpx.value.skipped + points.length - timed.length });
 };
 
@@ -79,11 +90,16 @@ const readGpxRun = (
  * from anywhere. It is told by what is in it, not by its name.
  * @param planFile  the plan to review a log or a track against; null: its own distance in its own time
  */
-export const importRuns = (text: string, planFile: string | null): Result<Imported, DoorError> => {
+export const importRuns = (
+  text: string,
+  planFile: string | null,
+  unnamed: Unnamed = ENGLISH,
+): Result<Imported, DoorError> => {
   if (/^\uFEFF?\s*</.test(text)) {
     const got = readGpxRun(text);
     if (!got.ok) return got;
-    const run = keptOf(got.value.name, got.value.inputs, planFile);
+    const named = { ...unnamed, name: got.value.name ?? unnamed.name };
+    const run = keptOf(named, got.value.inputs, planFile);
     return run.ok ? ok({ runs: [run.value], skipped: got.value.skipped }) : run;
   }
   if (/^\uFEFF?\s*\{\s*"format"/.test(text)) {
@@ -92,6 +108,6 @@ export const importRuns = (text: string, planFile: string | null): Result<Import
   }
   const log = parseFixLog(text);
   if (!log.ok) return log;
-  const run = keptOf('Imported run', log.value.inputs, planFile);
+  const run = keptOf(unnamed, log.value.inputs, planFile);
   return run.ok ? ok({ runs: [run.value], skipped: log.value.skipped }) : run;
 };

@@ -1,7 +1,9 @@
 import type { AnyPlan } from '../core/plan/parsePracticePlan.ts';
+import { UNNAMED_LANGUAGE } from '../core/plan/planLanguage.ts';
 import type { Digest } from '../core/review/digest.ts';
 import type { PracticeDigest } from '../core/review/practiceDigest.ts';
 import { type DoorError, ok, type Result } from '../core/units/result.ts';
+import { t } from '../languages/text.ts';
 import { type Backup, backupText, type KeptRun, parseBackup } from '../log/exportBackup.ts';
 import { importRuns } from '../log/importRun.ts';
 import type { ReviewStore } from '../log/reviewStore.ts';
@@ -40,6 +42,8 @@ export interface ShelfParts {
   readonly store: LogStore;
   readonly reviews: ReviewStore;
   readonly build: string;
+  /** In which a run is called that comes from elsewhere; BCP 47 tag. */
+  readonly language?: () => string;
   /** Where the page keeps its settings and plans. */
   readonly keep: Pick<Storage, 'length' | 'key' | 'getItem' | 'setItem'>;
 }
@@ -57,7 +61,13 @@ const settingsOf = (keep: ShelfParts['keep']): Record<string, string> => {
   return settings;
 };
 
-export const createRunShelf = ({ store, reviews, build, keep }: ShelfParts): RunShelf => {
+export const createRunShelf = ({
+  store,
+  reviews,
+  build,
+  keep,
+  language = () => UNNAMED_LANGUAGE,
+}: ShelfParts): RunShelf => {
   const load = async (id: number): Promise<KeptRun | null> => {
     const head = (await store.heads()).find((h) => h.id === id);
     return head ? { id, planFile: head.planFile, lines: linesOf(await store.batches(id)) } : null;
@@ -105,7 +115,7 @@ export const createRunShelf = ({ store, reviews, build, keep }: ShelfParts): Run
       await reviews.remove(id).catch(() => {});
     },
     addFile: async (text) => {
-      const got = importRuns(text, null);
+      const got = importRuns(text, null, { name: t('Imported run'), language: language() });
       if (!got.ok) return got;
       return ok({ added: await add(got.value.runs), skipped: got.value.skipped });
     },

@@ -48,7 +48,13 @@ let keep: ReturnType<typeof createKeep>;
 const fresh = (): void => {
   globalThis.indexedDB = new IDBFactory();
   keep = createKeep();
-  shelf = createRunShelf({ store: createLogStore(), reviews: createReviewStore(), build: 'b', keep });
+  shelf = createRunShelf({
+    store: createLogStore(),
+    reviews: createReviewStore(),
+    build: 'b',
+    keep,
+    language: () => 'de',
+  });
 };
 beforeEach(fresh);
 
@@ -58,6 +64,19 @@ describe('runs on this device', () => {
     expect(await shelf.addFile(runFile(run))).toEqual({ ok: true, value: { added: 0, skipped: 0 } });
     expect((await shelf.rows()).map((r) => r.id)).toEqual([run.id]);
     expect(await shelf.load(run.id)).toEqual(run);
+  });
+
+  test('a track from elsewhere is called in the language of the page', async () => {
+    const points = Array.from(
+      { length: 300 },
+      (_, i) =>
+        `<trkpt lat="${(54 + (i * 3) / 111_300).toFixed(6)}" lon="7.3"><time>${new Date(1e12 + 1000 * i).toISOString()}</time></trkpt>`,
+    );
+    const gpx = `<gpx version="1.1"><trk><trkseg>${points.join('')}</trkseg></trk></gpx>`;
+    expect(await shelf.addFile(gpx)).toEqual({ ok: true, value: { added: 1, skipped: 0 } });
+    const [row] = await shelf.rows();
+    const kept = row && (await shelf.load(row.id));
+    expect(JSON.parse(kept?.planFile ?? '{}')).toMatchObject({ name: 'Imported run', language: 'de' });
   });
 
   test('a file that is none is refused by its place', async () => {

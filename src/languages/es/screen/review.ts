@@ -64,6 +64,7 @@ export const review: Catalogue = {
   'GeoJSON map': 'Mapa GeoJSON',
   'Run with its log': 'Carrera con su registro',
   'All runs': 'Todas las carreras',
+  'Imported run': 'Carrera importada',
   'In five lines': 'En cinco líneas',
   'Take it away': 'Llévatelo',
   'Files stay on this device until you send them somewhere.':

@@ -64,6 +64,7 @@ export const review: Catalogue = {
   'GeoJSON map': 'Mappa GeoJSON',
   'Run with its log': 'Corsa con il suo registro',
   'All runs': 'Tutte le corse',
+  'Imported run': 'Corsa importata',
   'In five lines': 'In cinque righe',
   'Take it away': 'Portala via',
   'Files stay on this device until you send them somewhere.':

@@ -64,6 +64,7 @@ export const review: Catalogue = {
   'GeoJSON map': 'Mapa GeoJSON',
   'Run with its log': 'Corrida com seu registro',
   'All runs': 'Todas as corridas',
+  'Imported run': 'Corrida importada',
   'In five lines': 'Em cinco linhas',
   'Take it away': 'Levar embora',
   'Files stay on this device until you send them somewhere.':
