@@ -2,6 +2,8 @@ import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, test } from 'vitest';
 import { findings } from './support/axe.ts';
 import { type Opened, open, SIZES } from './support/open.ts';
+import { heardWords, spokenCalls } from './support/spoken.ts';
+import { tapped } from './support/tap.ts';
 
 /** Three short legs, by the clock alone. */
 const SHORT = {
@@ -140,5 +142,38 @@ describe('a GPX track from anywhere', () => {
     await page.getByRole('button', { name: 'Hear this call' }).first().click();
     await page.locator('[data-sounds="true"]').waitFor({ timeout: 10_000 });
     expect(complaints).toEqual([]);
+  });
+
+  test('a stretch of it is heard again: the very calls, at true speed, the time between at the chosen rate', {
+    timeout: 120_000,
+  }, async () => {
+    opened = await open('#/runs', { size: SIZES.phone });
+    const { page } = opened;
+    await giveFile(page, 'Open a run: log or GPX', 'dyke.gpx', track());
+    await page
+      .getByRole('button', { name: /Along the dyke/ })
+      .first()
+      .click();
+    await page.locator('.five-lines').waitFor();
+    const options = page.locator('.hear select').first().locator('option');
+    const shown = (await options.allTextContents()).slice(0, 3).map((text) => {
+      const [when, ...words] = text.split(' ');
+      const [min, s] = (when ?? '').split(':').map(Number);
+      return { atS: 60 * (min ?? 0) + (s ?? 0), words: words.join(' ') };
+    });
+    await page.locator('.hear select').nth(1).selectOption('2');
+    await page.locator('.hear select').nth(2).selectOption('60');
+    const before = (await tapped(page)).started.length;
+    await page.getByRole('button', { name: 'Hear it again' }).click();
+    await page.getByRole('button', { name: /^Stop at/ }).waitFor();
+    await page.getByRole('button', { name: 'Hear it again' }).waitFor({ timeout: 90_000 });
+    const calls = spokenCalls((await tapped(page)).started.slice(before)).filter((c) => c.words !== '');
+    expect(calls.map((c) => heardWords(c.words))).toEqual(shown.map((c) => heardWords(c.words)));
+    const [first, second] = calls;
+    const raceS = (shown[1]?.atS ?? 0) - (shown[0]?.atS ?? 0);
+    const betweenS = (second?.beginS ?? 0) - (first?.endS ?? 0);
+    // Sixty times as fast, and no two at once.
+    expect(betweenS).toBeGreaterThanOrEqual(0);
+    expect(betweenS).toBeLessThan(raceS / 60 + 1.5);
   });
 });
