@@ -42,9 +42,11 @@ export const ready: Catalogue = {
     'Dreh die Lautstärke auf, schalte den Stummmodus aus, verbinde die Kopfhörer und spiel noch einmal ab.',
   'Put your earphones in and play the sample.': 'Setz deine Kopfhörer auf und spiel die Probe ab.',
   'Not measured. It may be left out.': 'Nicht gemessen. Darf wegbleiben.',
+  'Calls begin {ms} ms earlier, as measured before.': 'Ansagen beginnen {ms} ms früher, wie zuvor gemessen.',
   'About {ms} ms, your finger included.': 'Etwa {ms} ms, deinen Finger eingerechnet.',
-  'Calls come so much late. Earphones with a wire have next to none.':
-    'Um so viel kommen die Ansagen später. Kopfhörer mit Kabel haben fast keine Verzögerung.',
+  'Too little to matter.': 'Zu wenig, um zu zählen.',
+  'Checkpoints and countdowns begin {ms} ms earlier from now on. Other earphones: measure again.':
+    'Kontrollpunkte und Countdowns beginnen ab jetzt {ms} ms früher. Andere Kopfhörer: neu messen.',
   'Not used. The screen does all that they do.': 'Nicht benutzt. Der Bildschirm kann alles, was sie können.',
   'They come through.': 'Sie kommen an.',
   'Press the headset’s button once.': 'Drücke einmal die Taste am Headset.',
@@ -101,10 +103,12 @@ export const ready: Catalogue = {
     'Keine Seite kann sehen, ob der Stromsparmodus an ist oder wie hell der Bildschirm ist: Schalte den einen aus und stell den anderen dunkler. Drücke im Lauf nicht die Ein-/Aus-Taste.',
   'To the start': 'Zum Start',
   'To the start all the same': 'Trotzdem zum Start',
+  'Learn the tones': 'Töne lernen',
   'Play the sample': 'Probe abspielen',
   'Did you hear it?': 'Hast du es gehört?',
   Yes: 'Ja',
   No: 'Nein',
   'Tap with each beat': 'Tippe bei jedem Schlag',
   'Measure||press': 'Messen',
+  'No earlier': 'Nicht vorziehen',
 };

@@ -12,6 +12,8 @@ export const run: Catalogue = {
   "Use the headset's buttons": 'Tasten am Headset benutzen',
   'One press marks a board, two ask, three hush; with a pacer in the plan, three say level with them. Your own music stops for it.':
     'Einmal drücken markiert eine Tafel, zweimal fragt, dreimal bringt zum Schweigen; mit Zugläufer im Plan heißt dreimal: auf seiner Höhe. Deine eigene Musik hält dafür an.',
+  'Without them your own music plays on, no quieter, and calls sound over it.':
+    'Ohne sie spielt deine Musik weiter, nicht leiser, und die Ansagen erklingen darüber.',
   'Guarded: hold to open': 'Geschützt: zum Öffnen halten',
   'No position yet': 'Noch keine Position',
   'Stand in the open. The first may take half a minute.':
@@ -43,7 +45,7 @@ export const run: Catalogue = {
   Instruments: 'Instrumente',
   'Level with the pacer': 'Auf Höhe des Zugläufers',
   'Quiet for 10 min': '10 min Ruhe',
-  'Quiet for {min} min more. Speak again': 'Noch {min} min Ruhe. Wieder sprechen',
+  'Speak again ({min} min)': 'Wieder sprechen ({min} min)',
   '{name}: {distance} {unit} in {time}.': '{name}: {distance} {unit} in {time}.',
   'Change the plan': 'Plan ändern',
   'Check this phone': 'Handy prüfen',
@@ -96,6 +98,7 @@ export const run: Catalogue = {
     other: '{n} davon konnten nicht erklingen.',
   },
   'Hold again: end the run': 'Noch einmal halten: Lauf beenden',
+  'Tones alone': 'Nur Töne',
   Little: 'Wenig',
   'As usual': 'Wie üblich',
   Everything: 'Alles',

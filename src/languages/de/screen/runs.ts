@@ -15,7 +15,7 @@ export const runs: Catalogue = {
   'Threshold held, openings, evenness': 'Gehaltene Schwelle, Startphasen, Gleichmäßigkeit',
   'when||date of a run': 'wann',
   'threshold /km': 'Schwelle /km',
-  'give or take, s': 'plus/minus, s',
+  'give or take, s': '± s',
   'opening over its cap, s/km': 'Startphase über der Grenze, s/km',
   'second half, %': 'zweite Hälfte, %',
   'wander, %||of the pace': 'Schwankung, %',

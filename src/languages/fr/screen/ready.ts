@@ -42,9 +42,12 @@ export const ready: Catalogue = {
     'Monte le volume, quitte le mode silencieux, connecte les écouteurs et rejoue.',
   'Put your earphones in and play the sample.': 'Mets tes écouteurs et joue l’extrait.',
   'Not measured. It may be left out.': 'Pas mesuré. On peut s’en passer.',
+  'Calls begin {ms} ms earlier, as measured before.':
+    'Les annonces commencent {ms} ms plus tôt, selon la dernière mesure.',
   'About {ms} ms, your finger included.': 'Environ {ms} ms, ton doigt compris.',
-  'Calls come so much late. Earphones with a wire have next to none.':
-    'Les annonces arrivent avec ce retard. Les écouteurs filaires n’en ont presque pas.',
+  'Too little to matter.': 'Trop peu pour compter.',
+  'Checkpoints and countdowns begin {ms} ms earlier from now on. Other earphones: measure again.':
+    'Les points de passage et les décomptes commencent désormais {ms} ms plus tôt. Autres écouteurs : mesure à nouveau.',
   'Not used. The screen does all that they do.': 'Non utilisés. L’écran fait tout ce qu’ils font.',
   'They come through.': 'Ils répondent.',
   'Press the headset’s button once.': 'Appuie une fois sur le bouton des écouteurs.',
@@ -100,10 +103,12 @@ export const ready: Catalogue = {
     'Aucune page ne peut voir si le mode économie d’énergie est actif, ni la luminosité de l’écran : désactive l’un et baisse l’autre. N’appuie pas sur le bouton marche/arrêt pendant la course.',
   'To the start': 'Au départ',
   'To the start all the same': 'Au départ quand même',
+  'Learn the tones': 'Apprendre les sons',
   'Play the sample': 'Jouer l’extrait',
   'Did you hear it?': 'Tu l’as entendu ?',
   Yes: 'Oui',
   No: 'Non',
   'Tap with each beat': 'Touche à chaque battement',
   'Measure||press': 'Mesurer',
+  'No earlier': 'Sans avance',
 };

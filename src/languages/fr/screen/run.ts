@@ -12,6 +12,8 @@ export const run: Catalogue = {
   "Use the headset's buttons": 'Utiliser les boutons des écouteurs',
   'One press marks a board, two ask, three hush; with a pacer in the plan, three say level with them. Your own music stops for it.':
     'Un appui marque un panneau, deux demandent, trois font taire ; avec un meneur dans le plan, trois disent que tu es à sa hauteur. Ta propre musique s’arrête pour cela.',
+  'Without them your own music plays on, no quieter, and calls sound over it.':
+    'Sans eux, ta musique continue, pas moins forte, et les annonces passent par-dessus.',
   'Guarded: hold to open': 'Protégé : maintiens pour ouvrir',
   'No position yet': 'Pas encore de position',
   'Stand in the open. The first may take half a minute.':
@@ -42,7 +44,7 @@ export const run: Catalogue = {
   Instruments: 'Instruments',
   'Level with the pacer': 'À hauteur du meneur',
   'Quiet for 10 min': 'Silence pendant 10 min',
-  'Quiet for {min} min more. Speak again': 'Silence encore {min} min. Parler à nouveau',
+  'Speak again ({min} min)': 'Parler à nouveau ({min} min)',
   '{name}: {distance} {unit} in {time}.': '{name} : {distance} {unit} en {time}.',
   'Change the plan': 'Changer le plan',
   'Check this phone': 'Vérifier ce téléphone',
@@ -83,7 +85,7 @@ export const run: Catalogue = {
   Finished: 'Arrivé',
   Stopped: 'Arrêté',
   'by the gun': 'au temps officiel',
-  'against plan': 'par rapport au plan',
+  'against plan': 'face au plan',
   'Save the log': 'Exporter l’enregistrement',
   'This was a practice at home: its log goes when you are done.':
     'C’était une répétition à la maison : son enregistrement disparaît quand tu as fini.',
@@ -95,6 +97,7 @@ export const run: Catalogue = {
     other: '{n} d’entre elles n’ont pas pu être émises.',
   },
   'Hold again: end the run': 'Maintiens encore : finir la course',
+  'Tones alone': 'Sons seuls',
   Little: 'Peu',
   'As usual': 'Comme d’habitude',
   Everything: 'Tout',

@@ -15,7 +15,7 @@ export const runs: Catalogue = {
   'Threshold held, openings, evenness': 'Seuil tenu, débuts, régularité',
   'when||date of a run': 'quand',
   'threshold /km': 'seuil /km',
-  'give or take, s': 'à près, s',
+  'give or take, s': '± s',
   'opening over its cap, s/km': 'début au-dessus du plafond, s/km',
   'second half, %': 'deuxième moitié, %',
   'wander, %||of the pace': 'fluctuation, %',
