@@ -28,7 +28,7 @@ test('how much is said is chosen before a run, and quiet is one press on its fac
       expect(a.right <= b.left || b.right <= a.left || a.bottom <= b.top || b.bottom <= a.top).toBe(true);
   await quiet.click();
   expect(await quiet.getAttribute('aria-pressed')).toBe('true');
-  expect(await quiet.textContent()).toMatch(/Quiet for (9|10) min more/);
+  expect(await quiet.textContent()).toMatch(/Speak again \((9|10) min\)/);
   await quiet.click();
   expect(await quiet.getAttribute('aria-pressed')).toBe('false');
   expect(await face.count()).toBe(1);

@@ -10,7 +10,7 @@ export const Quiet = ({ run, onPress }: { run: LiveRun; onPress: () => void }) =
     <button type="button" class="quiet-button" aria-pressed={quietUntilMs !== null} onClick={onPress}>
       {quietUntilMs === null
         ? t('Quiet for 10 min')
-        : t('Quiet for {min} min more. Speak again', {
+        : t('Speak again ({min} min)', {
             min: Math.max(1, Math.ceil((quietUntilMs - atMs) / MS_PER_MINUTE)),
           })}
     </button>

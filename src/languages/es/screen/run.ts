@@ -42,7 +42,7 @@ export const run: Catalogue = {
   Instruments: 'Instrumentos',
   'Level with the pacer': 'A la altura de la liebre',
   'Quiet for 10 min': 'Silencio 10 min',
-  'Quiet for {min} min more. Speak again': 'Silencio {min} min más. Hablar otra vez',
+  'Speak again ({min} min)': 'Hablar otra vez ({min} min)',
   '{name}: {distance} {unit} in {time}.': '{name}: {distance} {unit} en {time}.',
   'Change the plan': 'Cambiar el plan',
   'Check this phone': 'Probar este teléfono',

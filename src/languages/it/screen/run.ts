@@ -43,7 +43,7 @@ export const run: Catalogue = {
   Instruments: 'Strumenti',
   'Level with the pacer': 'Alla pari con il pacer',
   'Quiet for 10 min': 'Silenzio per 10 min',
-  'Quiet for {min} min more. Speak again': 'Silenzio per altri {min} min. Parla di nuovo',
+  'Speak again ({min} min)': 'Parla di nuovo ({min} min)',
   '{name}: {distance} {unit} in {time}.': '{name}: {distance} {unit} in {time}.',
   'Change the plan': 'Cambia il piano',
   'Check this phone': 'Verifica questo telefono',

@@ -43,7 +43,7 @@ export const run: Catalogue = {
   Instruments: 'Instrumentos',
   'Level with the pacer': 'Lado a lado com o marcador',
   'Quiet for 10 min': 'Silêncio por 10 min',
-  'Quiet for {min} min more. Speak again': 'Silêncio por mais {min} min. Falar de novo',
+  'Speak again ({min} min)': 'Falar de novo ({min} min)',
   '{name}: {distance} {unit} in {time}.': '{name}: {distance} {unit} em {time}.',
   'Change the plan': 'Mudar o plano',
   'Check this phone': 'Testar este celular',
