@@ -27,7 +27,7 @@ export interface PrepareModel {
   readonly paper: ReadonlySignal<PaperSheet>;
   readonly wish: ReadonlySignal<WhatIfWish>;
   readonly whatIf: WhatIfModel;
-  /** How many of the runner's own kept runs say how they run. */
+  /** How many of the runner's own kept races say how they run. */
   readonly ownRuns: ReadonlySignal<number>;
   /** The calendar file; null without a date. */
   readonly calendar: () => string | null;
@@ -41,7 +41,7 @@ export interface PrepareParts {
   readonly simulate: Simulate;
   /** What the runner's own kept runs say; null where they say nothing, or may not. */
   readonly own?: ReadonlySignal<
-    (OwnSpread & { readonly results: readonly RaceResult[]; readonly runs: number }) | null
+    (OwnSpread & { readonly results: readonly RaceResult[]; readonly races: number }) | null
   >;
 }
 
@@ -82,7 +82,7 @@ export const createPrepareModel = ({ plan, keep, now, newId, simulate, own }: Pr
       whatIfWishOf(draft.value, goal.value, plan.plan.value, plan.course.value, own?.value ?? undefined),
     ),
     whatIf: createWhatIf(simulate),
-    ownRuns: computed(() => own?.value?.runs ?? 0),
+    ownRuns: computed(() => own?.value?.races ?? 0),
     calendar: () => dayCalendar(day.value, draft.value.calendarId, now().getTime()),
   };
 };
