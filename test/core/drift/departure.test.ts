@@ -129,6 +129,19 @@ test('a limit set lower tells sooner', () => {
   expect(found(10)).toBeGreaterThan(found(5));
 });
 
+test('too quick in the first part is believed sooner, too slow is not', () => {
+  const secondsUntil = (share: number, quickIsLikely: boolean): number => {
+    let departure = even;
+    for (let s = 1; s < 300; s++) {
+      departure = follow(departure, evidence(SPEED_MPS * (1 + share), 0.06, { quickIsLikely }));
+      if (departure.quick.found || departure.slow.found) return s;
+    }
+    return Number.POSITIVE_INFINITY;
+  };
+  expect(secondsUntil(0.02, true)).toBeLessThan(secondsUntil(0.02, false));
+  expect(secondsUntil(-0.02, true)).toBe(secondsUntil(-0.02, false));
+});
+
 describe('what counts', () => {
   test('a stumble of some seconds is nothing, however deep', () => {
     const stumbled = run(run(even, 6, -0.4), 40, 0);

@@ -118,6 +118,11 @@ describe('what counts as evidence', () => {
     expect(paceEvidence(watch, { ...moment, nowMs: moment.nowMs + 10_000 }, 0.5, 0)).not.toBeNull();
   });
 
+  test('in the opening too quick is likely, later it is not', () => {
+    expect(evidence(1000)?.quickIsLikely).toBe(true);
+    expect(evidence(7000)?.quickIsLikely).toBe(false);
+  });
+
   test('hills are in the schedule: effort on a climb is no departure', () => {
     const race = racePlanned();
     const climb = { ...race, schedule: { ...race.schedule, paceAtSPerKm: () => 340 } };
