@@ -14,13 +14,13 @@ export const learn: Catalogue = {
   'No words where a tone can tell: your food, what you ask for and trouble are still said.':
     'Keine Worte, wo ein Ton genügt: Deine Verpflegung, deine Fragen und Störungen werden weiter angesagt.',
   'To the run': 'Zum Lauf',
-  'Hear it again': 'Noch einmal hören',
   'Hear a race': 'Ein Rennen hören',
   'Do you know them?': 'Kennst du sie?',
   'Eight tones, each with four names. Put your earphones in.':
     'Acht Töne, jeder mit vier Namen. Setz deine Kopfhörer auf.',
   'Begin the quiz': 'Quiz beginnen',
   'Tone {count} of {of}': 'Ton {count} von {of}',
+  'Hear it again': 'Noch einmal hören',
   'Right: {name}.': 'Richtig: {name}.',
   'No, that was {name}.': 'Nein, das war {name}.',
   'Next tone': 'Nächster Ton',

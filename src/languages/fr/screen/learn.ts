@@ -32,12 +32,12 @@ export const learn: Catalogue = {
   'Enough||of the quiz': 'Assez',
   'Countdown||tone': 'Compte à rebours',
   'Three seconds to go. The long note is the moment: a leg of practice begins or ends.':
-    'Encore trois secondes. La note longue est l’instant : une étape de la séance commence ou finit.',
+    'Encore trois secondes. La note longue est l’instant : un bloc de la séance commence ou finit.',
   'Three short ticks a second apart, then one long higher note.':
     'Trois tics brefs à une seconde d’intervalle, puis une note longue, plus haute.',
   'New part||tone': 'Nouvelle partie',
   'A part of the race begins: the start, your steady pace, the push. In practice a leg.':
-    'Une partie de la course commence : le départ, ton allure régulière, l’effort final. À l’entraînement, une étape.',
+    'Une partie de la course commence : le départ, ton allure régulière, l’accélération. En séance, un bloc.',
   'Short, short, then long and higher.': 'Bref, bref, puis long et plus haut.',
   'Ease||tone': 'Ralentis',
   'Too quick, or your heart rate is above its ceiling: run easier.':
