@@ -17,7 +17,7 @@ export const learn: Catalogue = {
   'Hear a race': 'Ein Rennen hören',
   'Do you know them?': 'Kennst du sie?',
   'Eight tones, each with four names. Put your earphones in.':
-    'Acht Töne, jeder mit vier Namen. Setz deine Kopfhörer auf.',
+    'Acht Töne, zu jedem vier Namen. Setz deine Kopfhörer auf.',
   'Begin the quiz': 'Quiz beginnen',
   'Tone {count} of {of}': 'Ton {count} von {of}',
   'Hear it again': 'Noch einmal hören',
@@ -27,7 +27,7 @@ export const learn: Catalogue = {
   'How I did': 'Mein Ergebnis',
   '{right} of {of} right.': '{right} von {of} richtig.',
   'You know them.': 'Du kennst sie.',
-  'Hear these again:': 'Hör diese noch einmal:',
+  'Hear these again:': 'Hör dir diese noch einmal an:',
   'Another quiz': 'Noch ein Quiz',
   'Enough||of the quiz': 'Genug',
   'Countdown||tone': 'Countdown',
@@ -49,7 +49,7 @@ export const learn: Catalogue = {
   'Four quick notes that climb.': 'Vier schnelle Töne, die steigen.',
   'Mark||tone': 'Marke',
   'A board or a checkpoint, now. In practice: halfway, or nearly there.':
-    'Eine Tafel oder ein Kontrollpunkt, jetzt. Im Training: die Hälfte, oder fast am Ziel.',
+    'Eine Tafel oder ein Kontrollpunkt, jetzt. Im Training: die Hälfte oder fast geschafft.',
   'One knock.': 'Ein Klopfen.',
   'Signal lost||tone': 'Signal weg',
   'No position. Soundline goes on by your pace.': 'Keine Position. Soundline macht mit deinem Tempo weiter.',

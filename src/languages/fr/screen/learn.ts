@@ -10,14 +10,14 @@ export const learn: Catalogue = {
     'La ligne montre la hauteur. Les blocs en dessous montrent quand cet appareil vibre, au même rythme.',
   'The line shows the pitch. The blocks under it show the rhythm that a device that vibrates lets you feel; this one does not.':
     'La ligne montre la hauteur. Les blocs en dessous montrent le rythme qu’un appareil qui vibre fait sentir ; celui-ci ne vibre pas.',
-  'Tones alone in my runs': 'Seulement des sons dans mes courses',
+  'Tones alone in my runs': 'Seulement des sons dans mes sorties',
   'No words where a tone can tell: your food, what you ask for and trouble are still said.':
     'Pas de mots là où un son suffit : ton ravitaillement, tes questions et les ennuis sont toujours dits.',
   'To the run': 'Vers la course',
   'Hear a race': 'Écouter une course',
   'Do you know them?': 'Les connais-tu ?',
   'Eight tones, each with four names. Put your earphones in.':
-    'Huit sons, chacun avec quatre noms. Mets tes écouteurs.',
+    'Huit sons, quatre noms pour chacun. Mets tes écouteurs.',
   'Begin the quiz': 'Commencer le quiz',
   'Tone {count} of {of}': 'Son {count} sur {of}',
   'Hear it again': 'Réécouter',
