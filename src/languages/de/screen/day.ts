@@ -99,7 +99,7 @@ export const day: Catalogue = {
   'Easy. Practise breakfast, gel and water once more.': 'Locker. Übe Frühstück, Gel und Wasser noch einmal.',
   'Easy, the last ten minutes at goal pace, {pace}.':
     'Locker, die letzten zehn Minuten im Zieltempo, {pace}.',
-  '{distance} with goal pace in it': '{distance} mit Zieltempo darin',
+  '{distance} with goal pace in it': '{distance}, teils im Zieltempo',
   '{distance} very easy': '{distance} sehr locker',
   'Then three strides of 20 seconds. Lay out kit, number and breakfast.':
     'Dann drei Steigerungen von 20 Sekunden. Leg Sachen, Startnummer und Frühstück bereit.',

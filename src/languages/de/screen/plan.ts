@@ -13,7 +13,7 @@ export const plan: Catalogue = {
   'It is': 'Sie ist',
   'The safe one': 'Die sichere',
   'The dream': 'Die Traumzeit',
-  'Its time': 'Wie schnell',
+  'Its time': 'Zeit',
   'The table says what the clock must show for either. Empty: none.':
     'Die Tabelle zeigt, was die Uhr für jede der beiden zeigen muss. Leer: keine.',
   Pacer: 'Zugläufer',

@@ -54,7 +54,7 @@ export const day: Catalogue = {
     '{lower} à {upper} g de glucides, autant que tu en as l’habitude. {text}',
   '{lower} to {upper} g of carbohydrate for each kg of body mass, as much as you are used to. {text}':
     '{lower} à {upper} g de glucides par kg de poids, autant que tu en as l’habitude. {text}',
-  'Get up': 'Te lever',
+  'Get up': 'Lever',
   'Time to eat and leave without hurry. Ill or feverish? Stay at home.':
     'Le temps de manger et de partir sans hâte. Malade ou fiévreux ? Reste à la maison.',
   'Breakfast, packed the evening before': 'Petit déjeuner, préparé la veille',
@@ -87,9 +87,9 @@ export const day: Catalogue = {
   'a race of 5 minutes to 55 hours, in seconds': 'une course de 5 minutes à 55 heures, en secondes',
   'kilograms, 25 to 250': 'kilogrammes, 25 à 250',
   'In it {n} times 1 km at goal pace, {pace}, two minutes easy between. Stop fresh.':
-    'Dedans {n} fois 1 km à allure objectif, {pace}, deux minutes faciles entre. Arrête-toi frais.',
+    'Dont {n} fois 1 km à allure objectif, {pace}, deux minutes faciles entre chaque. Arrête-toi frais.',
   'In it {n} times 400 m at goal pace, {pace}, two minutes easy between. Stop fresh.':
-    'Dedans {n} fois 400 m à allure objectif, {pace}, deux minutes faciles entre. Arrête-toi frais.',
+    'Dont {n} fois 400 m à allure objectif, {pace}, deux minutes faciles entre chaque. Arrête-toi frais.',
   'Rest||day': 'Repos',
   'As in your usual week. A walk is fine.': 'Comme dans ta semaine habituelle. Une marche convient.',
   '{distance} easy': '{distance} facile',
@@ -100,7 +100,7 @@ export const day: Catalogue = {
     'Facile. Répète encore une fois petit déjeuner, gel et eau.',
   'Easy, the last ten minutes at goal pace, {pace}.':
     'Facile, les dix dernières minutes à allure objectif, {pace}.',
-  '{distance} with goal pace in it': '{distance} avec de l’allure objectif',
+  '{distance} with goal pace in it': '{distance}, dont une partie à allure objectif',
   '{distance} very easy': '{distance} très facile',
   'Then three strides of 20 seconds. Lay out kit, number and breakfast.':
     'Puis trois lignes droites de 20 secondes. Prépare tenue, dossard et petit déjeuner.',
