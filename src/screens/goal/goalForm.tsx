@@ -3,7 +3,7 @@ import { t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import type { ResultDraft } from '../../session/prepareDraft.ts';
 import type { PrepareModel } from '../../session/prepareModel.ts';
-import { unitName } from '../format.ts';
+import { shortDistance, unitName } from '../format.ts';
 import { Field } from '../plan/field.tsx';
 
 const MOST_RESULTS = 6;
@@ -87,7 +87,7 @@ export const GoalForm = ({ model, plan }: { model: PrepareModel; plan: PlanModel
         error={goalError}
         hint={t('For {name}, {distance} {unit}. It stands in the plan at once.', {
           name: form.name || message('this race'),
-          distance: form.distance,
+          distance: shortDistance(plan.plan.value.distanceM, form.unit, 4),
           unit,
         })}
       />
