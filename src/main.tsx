@@ -11,6 +11,7 @@ import { keepStorage, watchInstall } from './offline/install.ts';
 import { keepVoice } from './offline/keepVoice.ts';
 import { createOffline } from './offline/offline.ts';
 import { App } from './screens/app.tsx';
+import * as screens from './screens/laterScreens.ts';
 import { LanguageChooser } from './screens/parts/languageChooser.tsx';
 import { later } from './screens/parts/later.tsx';
 import { OfflineState } from './screens/parts/offlineState.tsx';
@@ -32,6 +33,9 @@ import { watchVisibility } from './sensors/visibility.ts';
 import { afterPaint } from './session/afterPaint.ts';
 import { readBattery, readFreeMB } from './session/battery.ts';
 import { pastRunsOf } from './session/coursePast.ts';
+import { createEarDelay } from './session/earDelay.ts';
+import { keepFace } from './session/keepFace.ts';
+import { createLearnModel } from './session/learnModel.ts';
 import { listenToSteps } from './session/listenToSteps.ts';
 import { createPageVoice } from './session/pageVoice.ts';
 import { createPlanModel } from './session/planModel.ts';
@@ -64,10 +68,16 @@ const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no #page');
 
 const language = createPageLanguage(navigator.languages, localStorage, document.documentElement);
-
 const store = createLogStore();
-const { voices, speaker, path, englishPath } = createPageVoice(language.chosenLanguage, store, pageTime);
+const earDelayMs = createEarDelay(localStorage);
+const { voices, speaker, path, englishPath } = createPageVoice(
+  language.chosenLanguage,
+  store,
+  pageTime,
+  earDelayMs,
+);
 const { voice } = voices;
+const spokenIn = (): string => voices.spoken.value.words.language;
 // Measured when it is first looked at: nobody who wants to run should wait for it.
 const demoLine = computed(demoCourse);
 const demoTape = () =>
@@ -83,8 +93,9 @@ const demoTape = () =>
 
 const plan = createPlanModel(demoPlan, localStorage);
 const pastRuns = pastRunsOf(store);
+const reviews = createReviewStore();
 const review = createReviewModel({
-  shelf: createRunShelf({ store, reviews: createReviewStore(), build: import.meta.url, keep: localStorage }),
+  shelf: createRunShelf({ store, reviews, build: import.meta.url, keep: localStorage, language: spokenIn }),
   voice,
   voiceOfRun: voices.ofRun,
   ear: speaker,
@@ -111,7 +122,7 @@ const reminders = createReminders({
   time: pageTime,
   wallMs: Date.now,
 });
-const route = watchRoute();
+
 const rehearse = createRehearseModel({
   configOf: (source) =>
     source === 'demo'
@@ -130,7 +141,7 @@ const run = createRunModel({
   planFileNow: () =>
     withLanguage(
       withBelieved(plan.planFile(), review.own.value, plan.plan.value.goalS, practice.footPod()),
-      voices.spoken.value.words.language,
+      spokenIn(),
     ),
   readConfig: readConfigWith(voice),
   speaker,
@@ -158,6 +169,7 @@ const run = createRunModel({
 const install = watchInstall();
 const ready = createReadyModel({
   speaker,
+  earDelayMs,
   sample: () =>
     voice.utter({ kind: 'checkpoint', place: { name: 'halfway' }, timeS: 3120, ahead: SAMPLE }, 'long'),
   lock: createScreenLock(navigator.wakeLock, noSleepVideo),
@@ -173,6 +185,14 @@ const ready = createReadyModel({
   freeMB: () => readFreeMB(navigator.storage),
   motionLeave: motionLeave(window),
   win: window,
+});
+
+const learn = createLearnModel({
+  speaker,
+  time: pageTime,
+  talk: choices.talk,
+  newSeed: Date.now,
+  nav: navigator,
 });
 
 const voiceKept = keepVoice({
@@ -192,8 +212,9 @@ const offline = createOffline({
 const practice = createPracticeModel({
   goal: plan.plan,
   voice,
-  language: () => voices.spoken.value.words.language,
+  language: spokenIn,
   speaker,
+  talk: () => choices.talk.value,
   buzz: createBuzz(pageTime.nowMs),
   lock: createScreenLock(navigator.wakeLock, noSleepVideo),
   lead: createRunLead(navigator.locks),
@@ -222,14 +243,7 @@ watchVisibility((visible) => {
   } else run.hidden();
 });
 
-const isRunning = (): boolean => run.current.value?.phase.value === 'running';
-// A slip over the back button must not take the face away, nor a closed window the run without a question.
-window.addEventListener('hashchange', () => {
-  if (isRunning() && location.hash !== '#/run') location.replace('#/run');
-});
-window.addEventListener('beforeunload', (event) => {
-  if (isRunning()) event.preventDefault();
-});
+keepFace(window, () => run.current.value?.phase.value === 'running');
 
 // A run that was cut off is more urgent than whatever the address says.
 void voices.first
@@ -245,40 +259,31 @@ void voices.first
     ),
   );
 
-// Half of the script is for the days before and after a race: it comes when it is asked for, and is stored with the rest.
-const GoalScreen = later(() => import('./screens/goal/goal.tsx').then((m) => m.GoalScreen));
-const CourseScreen = later(() => import('./screens/course/course.tsx').then((m) => m.CourseScreen));
-const FuelScreen = later(() => import('./screens/fuel/fuel.tsx').then((m) => m.FuelScreen));
-const DayScreen = later(() => import('./screens/day/day.tsx').then((m) => m.DayScreen));
-const PaperScreen = later(() => import('./screens/paper/paper.tsx').then((m) => m.PaperScreen));
-const WhatIfScreen = later(() => import('./screens/whatIf/whatIf.tsx').then((m) => m.WhatIfScreen));
-const PracticeScreen = later(() => import('./screens/practice/practice.tsx').then((m) => m.PracticeScreen));
-const RunsScreen = later(() => import('./screens/runs/runs.tsx').then((m) => m.RunsScreen));
 const AloudScreen = later(() =>
   import('./screens/aloud/door.tsx').then(({ aloudScreen }) =>
     aloudScreen({ plan, session: practice.plan, spoken: voices.spoken, speaker, time: pageTime }),
   ),
 );
-const ShareScreen = later(() => import('./screens/share/share.tsx').then((m) => m.ShareScreen));
 
 render(
   <App
-    route={route}
+    route={watchRoute()}
     screens={{
-      goal: () => <GoalScreen model={prepare} plan={plan} />,
-      course: () => <CourseScreen model={plan} runs={pastRuns} />,
+      goal: () => <screens.GoalScreen model={prepare} plan={plan} />,
+      course: () => <screens.CourseScreen model={plan} runs={pastRuns} />,
       plan: () => <PlanScreen model={plan} />,
-      fuel: () => <FuelScreen model={prepare} plan={plan} />,
-      day: () => <DayScreen model={prepare} plan={plan} reminders={reminders} />,
-      paper: () => <PaperScreen model={prepare} plan={plan} />,
+      fuel: () => <screens.FuelScreen model={prepare} plan={plan} />,
+      day: () => <screens.DayScreen model={prepare} plan={plan} reminders={reminders} />,
+      paper: () => <screens.PaperScreen model={prepare} plan={plan} />,
       aloud: () => <AloudScreen />,
-      whatIf: () => <WhatIfScreen model={prepare} plan={plan} />,
-      practice: () => <PracticeScreen model={practice} />,
-      runs: () => <RunsScreen model={review} />,
+      whatIf: () => <screens.WhatIfScreen model={prepare} plan={plan} />,
+      practice: () => <screens.PracticeScreen model={practice} />,
+      runs: () => <screens.RunsScreen model={review} />,
       rehearse: () => <RehearseScreen model={rehearse} sound={<SoundState speaker={speaker} />} />,
       run: () => <RunScreen model={run} plan={plan.plan.value} />,
       ready: () => <ReadyScreen model={ready} offline={offline.state} install={install} />,
-      share: () => <ShareScreen plan={plan} />,
+      learn: () => <screens.LearnScreen model={learn} />,
+      share: () => <screens.ShareScreen plan={plan} />,
     }}
     foot={
       <>

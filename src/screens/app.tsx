@@ -14,7 +14,7 @@ const NAMES: Record<(typeof SCREENS)[number], Message> = {
 
 /** The screen of the bar that an address belongs to. */
 const inBar = (name: ScreenName): ScreenName => {
-  if (name === 'ready') return 'run';
+  if (name === 'ready' || name === 'learn') return 'run';
   return name === 'share' || PREPARE.some((step) => step === name) ? 'plan' : name;
 };
 

@@ -3,8 +3,8 @@ import { type ReadonlySignal, signal } from '@preact/signals';
 export const SCREENS = ['plan', 'practice', 'rehearse', 'run', 'runs'] as const;
 /** The way to the race, in its order; in the bar they all are 'Plan'. */
 export const PREPARE = ['goal', 'course', 'plan', 'fuel', 'day', 'paper', 'aloud', 'whatIf'] as const;
-/** Doors beside the way: the check before the start, a plan handed over. */
-export const ASIDE = ['ready', 'share'] as const;
+/** Doors beside the way: the check before the start, the tones to learn, a plan handed over. */
+export const ASIDE = ['ready', 'learn', 'share'] as const;
 export type ScreenName = (typeof SCREENS)[number] | (typeof PREPARE)[number] | (typeof ASIDE)[number];
 
 const screenOf = (hash: string): ScreenName =>

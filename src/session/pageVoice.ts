@@ -21,11 +21,15 @@ export interface PageVoice {
 
 const pathOf = ({ pack }: Spoken): string => `/voice/${pack.variants.normal.file}`;
 
-/** @param chosen  BCP 47 tag of the language that the runner chose */
+/**
+ * @param chosen  BCP 47 tag of the language that the runner chose
+ * @param earDelayMs  how much earlier calls begin than the browser would have them
+ */
 export const createPageVoice = (
   chosen: ReadonlySignal<string>,
   store: LogStore,
   time: PageTime,
+  earDelayMs: ReadonlySignal<number>,
 ): PageVoice => {
   const voices = createVoices({
     english,
@@ -35,8 +39,12 @@ export const createPageVoice = (
     chosen,
     underWay: languageUnderWay(store),
   });
-  const speaker = createSpeaker(english.pack, pathOf(english), time, (load) =>
-    afterPaint(() => void Promise.all([warmOutput(), voices.first]).then(load)),
+  const speaker = createSpeaker(
+    english.pack,
+    pathOf(english),
+    time,
+    (load) => afterPaint(() => void Promise.all([warmOutput(), voices.first]).then(load)),
+    () => earDelayMs.value,
   );
   return {
     voices,

@@ -1,5 +1,6 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { Call } from '../core/cues/call.ts';
+import type { Talk } from '../core/cues/talk.ts';
 import type { EventName } from '../core/estimate/input.ts';
 import type { PodScale } from '../core/estimate/podScale.ts';
 import { podSeen } from '../core/estimate/podSpeed.ts';
@@ -11,7 +12,7 @@ import {
   practiceView,
 } from '../core/practice/practice.ts';
 import { practiceStep } from '../core/practice/step.ts';
-import type { RunInput } from '../core/run/settings.ts';
+import { type RunInput, USUAL_SETTINGS } from '../core/run/settings.ts';
 import type { FixWatch, FixWatchPorts, Reception } from '../sensors/geolocation.ts';
 import type { Ear } from '../voice/device/ear.ts';
 import type { PageTime } from '../voice/device/pageTime.ts';
@@ -44,6 +45,8 @@ export interface LivePracticeParts {
   readonly onOver: () => void;
   /** What came in before the page was closed: it is folded, not recorded and not said again. */
   readonly past?: readonly RunInput[];
+  /** How much is to be said from the start on; absent: as usual, or as the log has it. */
+  readonly talk?: Talk;
 }
 
 /** Well within the engine's grid of half a second: see liveRun.ts. */
@@ -109,6 +112,9 @@ export const startLivePractice = (parts: LivePracticeParts): LivePractice => {
     stopTicks();
     watch?.stop();
   };
+
+  if (parts.talk !== undefined && parts.talk !== USUAL_SETTINGS.talk)
+    take({ type: 'setting', atMs: clock.nowMs(), talk: parts.talk });
 
   return {
     config,

@@ -1,5 +1,6 @@
 import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Call } from '../core/cues/call.ts';
+import type { Talk } from '../core/cues/talk.ts';
 import type { Voice } from '../core/cues/voicePort.ts';
 import type { Input } from '../core/estimate/input.ts';
 import type { PodScale } from '../core/estimate/podScale.ts';
@@ -78,6 +79,8 @@ export interface PracticeParts {
   /** BCP 47 tag of what it speaks now; kept with the log. */
   readonly language?: () => string;
   readonly speaker: Speaker;
+  /** How much is said. */
+  readonly talk?: () => Talk;
   readonly buzz: (call: Call, atPageMs: number) => void;
   readonly lock: ScreenLock;
   readonly lead: RunLead;
@@ -195,7 +198,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
       record: made.add,
       onOver: end,
       ...(past === null
-        ? {}
+        ? { talk: parts.talk?.() ?? 'normal' }
         : { past: [...inputsOf(past.lines), { type: 'clock', atMs: past.last.engineMs } as const] }),
     });
   };

@@ -1,4 +1,4 @@
-import { computed, type ReadonlySignal, signal } from '@preact/signals';
+import { computed, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { Utterance } from '../core/cues/voicePort.ts';
 import { type FixWatch, type FixWatchPorts, type Reception, watchFixes } from '../sensors/geolocation.ts';
 import { askForMotion, type MotionLeave } from '../sensors/motion.ts';
@@ -45,6 +45,8 @@ export interface ReadyModel {
 
 export interface ReadyParts {
   readonly speaker: Speaker;
+  /** By how much calls begin earlier for the earphones' sake. */
+  readonly earDelayMs: Signal<number>;
   /** What is said for the ear's trial. */
   readonly sample: () => Utterance;
   readonly lock: ScreenLock;
@@ -107,7 +109,7 @@ export const createReadyModel = (parts: ReadyParts): ReadyModel => {
     lock: lock.state,
     sound: speaker.state,
     heard,
-    taps: createTapTest(speaker, time),
+    taps: createTapTest(speaker, time, parts.earDelayMs),
     pressed,
     battery,
     kept,

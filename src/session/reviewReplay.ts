@@ -1,5 +1,5 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import type { Voice } from '../core/cues/voicePort.ts';
+import { type Voice, wordless } from '../core/cues/voicePort.ts';
 import type { SaidCall } from '../core/review/digest.ts';
 import type { Ear } from '../voice/device/ear.ts';
 import type { PageTime } from '../voice/device/pageTime.ts';
@@ -42,7 +42,9 @@ export const startReplay = (
     for (let call = stretch[next]; call !== undefined; call = stretch[next]) {
       const atPageMs = pageAtMs(clock, 1000 * call.startS);
       if (atPageMs > nowMs + AHEAD_MS) break;
-      ear.say(voice.utter(call.saying, call.form), atPageMs, atPageMs);
+      // What was a tone alone is one again.
+      const heard = call.text === '' ? wordless(voice) : voice;
+      ear.say(heard.utter(call.saying, call.form), atPageMs, atPageMs);
       next++;
     }
     const engineS = engineAtMs(clock, nowMs) / 1000;

@@ -1,12 +1,17 @@
-import { type ReadonlySignal, signal } from '@preact/signals';
+import { type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { PageTime } from '../voice/device/pageTime.ts';
 import type { Speaker } from '../voice/device/speaker.ts';
+import { delayFrom } from './earDelay.ts';
 
 /** How late the earphones are, by the runner's own finger. */
 export interface TapTest {
   readonly running: ReadonlySignal<boolean>;
-  /** Median delay of the taps behind the beats, ms; null before there were enough. */
+  /** Delay of the earphones by the taps, ms, beside what the browser knows; null before there were enough. */
   readonly lateMs: ReadonlySignal<number | null>;
+  /** How much earlier calls begin for it, ms; kept for the next time. */
+  readonly earlierMs: ReadonlySignal<number>;
+  /** Calls begin no earlier any more: other earphones. */
+  readonly forget: () => void;
   /** Plays the beats; to be called in a touch. */
   readonly start: () => void;
   readonly tap: () => void;
@@ -34,7 +39,12 @@ export const lateOf = (tapsMs: readonly number[], firstMs: number): number | nul
   return late.length < ENOUGH ? null : Math.round(median(late));
 };
 
-export const createTapTest = (speaker: Pick<Speaker, 'say'>, time: PageTime): TapTest => {
+/** @param earlierMs  by how much the speaker begins earlier; the beats too */
+export const createTapTest = (
+  speaker: Pick<Speaker, 'say'>,
+  time: PageTime,
+  earlierMs: Signal<number>,
+): TapTest => {
   const running = signal(false);
   const lateMs = signal<number | null>(null);
   let tapsMs: number[] = [];
@@ -42,6 +52,11 @@ export const createTapTest = (speaker: Pick<Speaker, 'say'>, time: PageTime): Ta
   return {
     running,
     lateMs,
+    earlierMs,
+    forget: () => {
+      earlierMs.value = 0;
+      lateMs.value = null;
+    },
     start: () => {
       if (running.value) return;
       tapsMs = [];
@@ -52,7 +67,9 @@ export const createTapTest = (speaker: Pick<Speaker, 'say'>, time: PageTime): Ta
       const stop = time.every((BEATS + 1) * APART_MS + LEAD_MS, () => {
         stop();
         running.value = false;
-        lateMs.value = lateOf(tapsMs, firstMs);
+        // Against beats that are made up for nothing.
+        lateMs.value = lateOf(tapsMs, firstMs - earlierMs.value);
+        if (lateMs.value !== null) earlierMs.value = delayFrom(lateMs.value);
       });
     },
     tap: () => {

@@ -1,7 +1,9 @@
 import type { Saying } from '../core/cues/saying.ts';
 import type { Form, Part, Tone, Utterance, Voice } from '../core/cues/voicePort.ts';
 import { clipSpan, type Pack } from './packs/pack.ts';
+import { aloneOf } from './tones/alone.ts';
 import { toneDurationS } from './tones/family.ts';
+import { toneOf } from './tones/opening.ts';
 import { textOf, type Words } from './words/words.ts';
 
 /** Silence between two clips of one sentence: just a breath, since they were cut out of running speech. */
@@ -11,55 +13,22 @@ const STOP_S = 0.24;
 /** Silence between a tone and the first word: with 'marker' the word begins within 0.25 s of the call. */
 const AFTER_TONE_S = 0.12;
 
-/** The tone that opens a call, where its kind has one. */
-const toneOf = (saying: Saying): Tone | null => {
-  switch (saying.kind) {
-    case 'leg':
-    case 'done':
-      return saying.tone;
-    case 'heart':
-      return 'ease';
-    case 'rep':
-    case 'remaining':
-      return 'marker';
-    case 'pen':
-    case 'reminder':
-      return 'leg';
-    case 'start':
-    case 'settle':
-    case 'push':
-      return 'leg';
-    case 'opening':
-      return saying.what === 'hold' ? null : 'ease';
-    case 'marker':
-    case 'checkpoint':
-      return 'marker';
-    case 'ease':
-    case 'quicken':
-    case 'finish':
-      return saying.kind;
-    case 'signal':
-      return saying.what === 'lineReversed' ? null : saying.what;
-    case 'byClock':
-      return 'lost';
-    case 'due':
-      return 'marker';
-    case 'rival':
-    case 'pacer':
-    case 'noPacer':
-    case 'notice':
-    case 'station':
-    case 'fuel':
-    case 'answer':
-      return null;
-  }
-};
+/** A tone as a call of its own. */
+export const toneAlone = (tone: Tone): Utterance => ({
+  text: '',
+  parts: [{ sound: { tone }, offsetS: 0 }],
+  durationS: toneDurationS(tone),
+});
 
 /**
  * The voice over a pack: from meaning to words, to clips, to parts with their begins. Pure. A clip that the pack lacks
  * is left out, so that a call is never lost for a word; a test walks everything that can be said and finds none.
  */
 export const voiceOf = (pack: Pack, words: Words): Voice => ({
+  alone: (saying) => {
+    const tone = aloneOf(saying);
+    return tone === null ? null : toneAlone(tone);
+  },
   utter: (saying: Saying, form: Form): Utterance => {
     const sentences = words.say(saying, form);
     const tone = toneOf(saying);

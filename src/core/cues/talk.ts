@@ -1,7 +1,10 @@
 import type { Saying } from './saying.ts';
 
-/** How much is said. It changes which kinds of cue come, not how fast they are spoken. */
-export const TALK = ['sparse', 'normal', 'full'] as const;
+/**
+ * How much is said. It changes which kinds of cue come, not how fast they are spoken. 'tones': what a tone alone can tell
+ * is told by it; only what needs words has them (`alone` in src/voice/tones/alone.ts says which and why).
+ */
+export const TALK = ['tones', 'sparse', 'normal', 'full'] as const;
 export type Talk = (typeof TALK)[number];
 
 /** What a listener can tell apart, and so may want or not want. */
@@ -13,7 +16,7 @@ export type Topic = Saying['kind'] | 'tooQuick' | 'signalBack' | 'freePush';
  * normal: also boards, stations, and the news that the signal is back.
  * full: also a push that the plan does not have, when there is time in hand.
  */
-const FROM: Readonly<Record<Topic, Talk>> = {
+const FROM: Readonly<Record<Topic, Exclude<Talk, 'tones'>>> = {
   start: 'sparse',
   opening: 'sparse',
   tooQuick: 'sparse',
@@ -45,4 +48,13 @@ const FROM: Readonly<Record<Topic, Talk>> = {
   freePush: 'full',
 };
 
-export const isSaid = (talk: Talk, topic: Topic): boolean => TALK.indexOf(talk) >= TALK.indexOf(FROM[topic]);
+/**
+ * What tones alone leave out of the usual: a result and a rival are numbers, which no tone has; a station stands by the
+ * road to be seen. The runner's own food is still said.
+ */
+const NEEDS_WORDS: readonly Topic[] = ['station', 'rep', 'rival'];
+
+export const isSaid = (talk: Talk, topic: Topic): boolean => {
+  if (talk === 'tones') return FROM[topic] !== 'full' && !NEEDS_WORDS.includes(topic);
+  return TALK.indexOf(talk) >= TALK.indexOf(FROM[topic]);
+};

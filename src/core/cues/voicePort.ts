@@ -23,4 +23,12 @@ export interface Utterance {
 /** The ear as the core sees it: a pure function of meaning. Implemented by src/voice from the pack's manifest. */
 export interface Voice {
   readonly utter: (saying: Saying, form: Form) => Utterance;
+  /** The tone that is the whole of a call for those who want no words; null where only words will do. */
+  readonly alone?: (saying: Saying) => Utterance | null;
 }
+
+/** The same voice for those who want no words: tones alone, and words where no tone can say it. */
+export const wordless = (voice: Voice): Voice => ({
+  ...voice,
+  utter: (saying, form) => voice.alone?.(saying) ?? voice.utter(saying, form),
+});

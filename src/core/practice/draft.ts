@@ -2,6 +2,7 @@ import type { Call } from '../cues/call.ts';
 import type { Cue } from '../cues/cue.ts';
 import { offer, type Reservation, speak } from '../cues/scheduler.ts';
 import { isSaid, type Topic } from '../cues/talk.ts';
+import { wordless } from '../cues/voicePort.ts';
 import { COUNTDOWN_MS, IMPORTANCE } from './cues.ts';
 import type { Going } from './going.ts';
 import { legEndMs } from './legNow.ts';
@@ -40,7 +41,7 @@ const reserved = (draft: Draft, going: Going | null, nowMs: number): readonly Re
 export const letSpeak = (draft: Draft, nowMs: number): void => {
   if (draft.speech.waiting.length === 0) return;
   const { speech, call } = speak(draft.speech, nowMs, {
-    voice: draft.config.voice,
+    voice: draft.settings.talk === 'tones' ? wordless(draft.config.voice) : draft.config.voice,
     reserved: reserved(draft, goingOf(draft, nowMs), nowMs),
     allowanceMs: Number.POSITIVE_INFINITY,
   });

@@ -11,6 +11,7 @@ import { nextPushMs } from '../cues/rules/push.ts';
 import { nextSettleMs } from '../cues/rules/settle.ts';
 import { offer, type Reservation, speak } from '../cues/scheduler.ts';
 import { isSaid, type Topic } from '../cues/talk.ts';
+import { wordless } from '../cues/voicePort.ts';
 import { aheadAt, clocksAt, driftAt } from '../drift/drift.ts';
 import { progressAt } from '../estimate/estimator.ts';
 import type { Run } from './run.ts';
@@ -86,7 +87,7 @@ export const letSpeak = (draft: Draft, moment: Moment | null, nowMs: number): vo
     draft.speech = { ...draft.speech, waiting, dropped };
   }
   const { speech, call } = speak(draft.speech, nowMs, {
-    voice: draft.config.voice,
+    voice: draft.settings.talk === 'tones' ? wordless(draft.config.voice) : draft.config.voice,
     reserved: moment && draft.finishMs === null ? reservedFor(draft, moment) : [],
     allowanceMs:
       draft.settings.talk === 'full'

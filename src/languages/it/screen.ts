@@ -6,6 +6,7 @@ import { day } from './screen/day.ts';
 import { files } from './screen/files.ts';
 import { fuel } from './screen/fuel.ts';
 import { goal } from './screen/goal.ts';
+import { learn } from './screen/learn.ts';
 import { paper } from './screen/paper.ts';
 import { parts } from './screen/parts.ts';
 import { plan } from './screen/plan.ts';
@@ -28,6 +29,7 @@ export const screen: Catalogue = {
   ...files,
   ...fuel,
   ...goal,
+  ...learn,
   ...paper,
   ...parts,
   ...plan,

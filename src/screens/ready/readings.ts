@@ -37,7 +37,7 @@ const FINE_M = 15;
 const LOW_BATTERY = 0.6;
 /** The log of a day is 2 MB. */
 const LEAST_MB = 20;
-/** Beyond this a call about a place comes a stride or two late. */
+/** Beyond this a call that is due at once, an ease or an answer, comes a stride or two late. */
 const LATE_MS = 350;
 
 const wait = (what: What, text: string, help?: string): Found => ({
@@ -132,15 +132,22 @@ const sound = ({ sound: state, heard }: ReadyModel): Found => {
 const delay = ({ taps }: ReadyModel): Found => {
   const what = 'delay';
   const late = taps.lateMs.value;
-  if (late === null) return wait(what, t('Not measured. It may be left out.'));
-  return late <= LATE_MS
-    ? { what, grade: 'good', text: t('About {ms} ms, your finger included.', { ms: Math.max(0, late) }) }
-    : {
-        what,
-        grade: 'better',
-        text: t('About {ms} ms, your finger included.', { ms: late }),
-        help: t('Calls come so much late. Earphones with a wire have next to none.'),
-      };
+  const earlier = taps.earlierMs.value;
+  if (late === null)
+    return earlier === 0
+      ? wait(what, t('Not measured. It may be left out.'))
+      : { what, grade: 'good', text: t('Calls begin {ms} ms earlier, as measured before.', { ms: earlier }) };
+  return {
+    what,
+    grade: late <= LATE_MS ? 'good' : 'better',
+    text: t('About {ms} ms, your finger included.', { ms: Math.max(0, late) }),
+    help:
+      earlier === 0
+        ? t('Too little to matter.')
+        : t('Checkpoints and countdowns begin {ms} ms earlier from now on. Other earphones: measure again.', {
+            ms: earlier,
+          }),
+  };
 };
 
 const buttons = ({ pressed }: ReadyModel): Found => {

@@ -106,6 +106,9 @@ export const ReadyScreen = ({ model, offline, install }: Props) => {
         <a class="button main-button" href="#/run">
           {verdict.ready ? t('To the start') : t('To the start all the same')}
         </a>
+        <a class="button" href="#/learn">
+          {t('Learn the tones')}
+        </a>
       </div>
     </main>
   );
@@ -139,6 +142,11 @@ const DelayTrial = ({ model }: { model: ReadyModel }) => (
     ) : (
       <button type="button" onClick={model.taps.start}>
         {t('Measure||press')}
+      </button>
+    )}
+    {model.taps.earlierMs.value > 0 && !model.taps.running.value && (
+      <button type="button" onClick={model.taps.forget}>
+        {t('No earlier')}
       </button>
     )}
   </div>

@@ -31,7 +31,8 @@ export const RehearseScreen = ({ model, sound }: { model: RehearseModel; sound: 
         <p class="note">
           {t(
             'Between calls the race runs at the rate you choose; while the voice speaks it runs at true speed.',
-          )}
+          )}{' '}
+          <a href="#/learn">{t('Learn the tones')}</a>
         </p>
       </section>
       {current === null ? <Ahead model={model} /> : <Running run={current} />}

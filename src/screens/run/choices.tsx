@@ -30,9 +30,9 @@ export const Choices = ({ choices }: { choices: RunModel['choices'] }) => (
     <Check
       value={choices.buttons}
       label={t("Use the headset's buttons")}
-      note={t(
+      note={`${t(
         'One press marks a board, two ask, three hush; with a pacer in the plan, three say level with them. Your own music stops for it.',
-      )}
+      )} ${t('Without them your own music plays on, no quieter, and calls sound over it.')}`}
     />
   </fieldset>
 );

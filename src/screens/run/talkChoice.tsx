@@ -4,6 +4,8 @@ import { t } from '../../languages/text.ts';
 
 const nameOf = (talk: Talk): string => {
   switch (talk) {
+    case 'tones':
+      return t('Tones alone');
     case 'sparse':
       return t('Little');
     case 'normal':
@@ -15,6 +17,8 @@ const nameOf = (talk: Talk): string => {
 
 const noteOf = (talk: Talk): string => {
   switch (talk) {
+    case 'tones':
+      return t('No words where a tone can tell: your food, what you ask for and trouble are still said.');
     case 'sparse':
       return t('Your checkpoints, your own food, and what asks you to act.');
     case 'normal':
@@ -44,5 +48,8 @@ export const TalkChoice = ({ talk }: { talk: Signal<Talk> }) => (
         </span>
       </label>
     ))}
+    <p class="note">
+      <a href="#/learn">{t('Learn the tones')}</a>
+    </p>
   </fieldset>
 );

@@ -9,3 +9,4 @@ import './run.css';
 import 'uplot/dist/uPlot.min.css';
 import './review.css';
 import './share.css';
+import './learn.css';

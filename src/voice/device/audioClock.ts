@@ -2,6 +2,8 @@
 export interface AudioClock {
   /** Context time at which a sound must start so that it leaves the earphone at an instant of the page. */
   readonly contextTimeS: (pageMs: number) => number;
+  /** Context time at an instant of the page, nothing made up for. */
+  readonly plainTimeS: (pageMs: number) => number;
   readonly nowS: () => number;
 }
 
@@ -11,7 +13,12 @@ export interface AudioClock {
  */
 const outputLatencyS = (context: AudioContext): number => context.outputLatency || context.baseLatency || 0;
 
-export const audioClockOf = (context: AudioContext, nowMs: () => number): AudioClock => ({
-  nowS: () => context.currentTime,
-  contextTimeS: (pageMs) => context.currentTime + (pageMs - nowMs()) / 1000 - outputLatencyS(context),
-});
+/** @param unknownMs  what the browser does not know of the earphones' delay, found by ear */
+export const audioClockOf = (context: AudioContext, nowMs: () => number, unknownMs = 0): AudioClock => {
+  const plainTimeS = (pageMs: number): number => context.currentTime + (pageMs - nowMs()) / 1000;
+  return {
+    nowS: () => context.currentTime,
+    plainTimeS,
+    contextTimeS: (pageMs) => plainTimeS(pageMs) - outputLatencyS(context) - unknownMs / 1000,
+  };
+};

@@ -39,7 +39,7 @@ interface Sounding {
 
 /** The context needs this long to take a source that is to start at once. */
 const SOONEST_S = 0.05;
-/** A delay that nobody hears, and that every call due at once has: the output latency and the one above. */
+/** A delay that nobody hears, and that every call due at once has: the one above, on a busy page. */
 const UNHEARD_S = 0.25;
 const LOOK_EVERY_MS = 500;
 const WAKE_WITHIN_MS = 1000;
@@ -51,12 +51,14 @@ const LOAD_WITHIN_MS = 15_000;
  * Loads the pack and makes the one speaker of the page.
  * @param begin  when to load, unless a touch wakes the speaker before: making an audio context can hold a page up for a
  *   tenth of a second, which the first picture should not have to wait for
+ * @param unknownMs  what the browser does not know of the earphones' delay: calls begin so much earlier
  */
 export const createSpeaker = (
   pack: Pack,
   spriteUrl: string,
   time: PageTime,
   begin: (load: () => void) => void = (load) => load(),
+  unknownMs: () => number = () => 0,
 ): Speaker => {
   const state = signal<SpeakerState>('loading');
   const trouble = signal<string | null>(null);
@@ -189,9 +191,10 @@ export const createSpeaker = (
       source.connect(gain);
       return { ...note, source };
     });
-    const clock = audioClockOf(context, time.nowMs);
+    const clock = audioClockOf(context, time.nowMs, unknownMs());
     const beginS = Math.max(clock.contextTimeS(atPageMs), clock.nowS() + SOONEST_S, freeFromS);
-    if (beginS > clock.contextTimeS(latestPageMs) + UNHEARD_S) return 'late';
+    // The delay of the earphones cannot be helped: it makes no call stale.
+    if (beginS > clock.plainTimeS(latestPageMs) + UNHEARD_S) return 'late';
     for (const { source, offsetS, fromS, lengthS } of notes) source.start(beginS + offsetS, fromS, lengthS);
     const sources = notes.map((note) => note.source);
     sounding = [...sounding.filter((call) => call.beginS > clock.nowS() - 60), { beginS, sources }];

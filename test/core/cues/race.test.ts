@@ -63,7 +63,8 @@ test('a fuller talk level says everything that a sparser one says', () => {
     'finish',
   ];
   for (const topic of topics) {
-    const said = TALK.map((talk) => isSaid(talk, topic));
+    // Tones alone are another way of saying, beside the scale.
+    const said = TALK.filter((talk) => talk !== 'tones').map((talk) => isSaid(talk, topic));
     expect([...said].sort()).toEqual(said);
     expect(said.at(-1)).toBe(true);
   }

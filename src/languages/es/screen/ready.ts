@@ -43,8 +43,6 @@ export const ready: Catalogue = {
   'Put your earphones in and play the sample.': 'Ponte los auriculares y escucha la muestra.',
   'Not measured. It may be left out.': 'Sin medir. Puede quedar así.',
   'About {ms} ms, your finger included.': 'Unos {ms} ms, tu dedo incluido.',
-  'Calls come so much late. Earphones with a wire have next to none.':
-    'Los avisos llegan así de tarde. Los auriculares con cable casi no tienen retraso.',
   'Not used. The screen does all that they do.': 'Sin usar. La pantalla hace todo lo que hacen ellos.',
   'They come through.': 'Llegan.',
   'Press the headset’s button once.': 'Pulsa una vez el botón de los auriculares.',

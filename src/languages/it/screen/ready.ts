@@ -43,8 +43,6 @@ export const ready: Catalogue = {
   'Put your earphones in and play the sample.': 'Metti gli auricolari e ascolta l’esempio.',
   'Not measured. It may be left out.': 'Non misurato. Si può lasciare così.',
   'About {ms} ms, your finger included.': 'Circa {ms} ms, dito compreso.',
-  'Calls come so much late. Earphones with a wire have next to none.':
-    'Gli avvisi arrivano con questo ritardo. Gli auricolari con filo quasi non ne hanno.',
   'Not used. The screen does all that they do.': 'Non usati. Lo schermo fa tutto quello che fanno loro.',
   'They come through.': 'Arrivano.',
   'Press the headset’s button once.': 'Premi una volta il pulsante degli auricolari.',

@@ -43,8 +43,6 @@ export const ready: Catalogue = {
   'Put your earphones in and play the sample.': 'Ponha os fones e toque a amostra.',
   'Not measured. It may be left out.': 'Não medido. Pode ficar assim.',
   'About {ms} ms, your finger included.': 'Cerca de {ms} ms, com o seu dedo.',
-  'Calls come so much late. Earphones with a wire have next to none.':
-    'Os avisos chegam com esse atraso. Fones com fio quase não têm.',
   'Not used. The screen does all that they do.': 'Não usados. A tela faz tudo o que eles fazem.',
   'They come through.': 'Eles chegam.',
   'Press the headset’s button once.': 'Aperte uma vez o botão dos fones.',
