@@ -199,9 +199,10 @@ describe('the ear', () => {
     expect(call).toBeNull();
     const busy: Speech = { ...speech, busyUntilMs: 8000, quietFromMs: 8000 };
     expect(speak(busy, 19_500, earOf()).call?.startMs).toBe(20_000);
-    expect(speak({ ...busy, waiting: [cueOf({ expiresMs: 15_000 })] }, 8500, earOf()).speech.waiting).toEqual(
-      [],
-    );
+    const stale = speak({ ...busy, waiting: [cueOf({ expiresMs: 15_000 })] }, 8500, earOf()).speech;
+    expect(stale.waiting).toEqual([]);
+    expect(stale.dropped).toBe(1);
+    expect(busy.dropped).toBe(0);
   });
 
   test('keeps the quiet before a change of target as well', () => {
