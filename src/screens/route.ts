@@ -15,7 +15,11 @@ const screenOf = (hash: string): ScreenName =>
 export const watchRoute = (win: Window = window): ReadonlySignal<ScreenName> => {
   const route = signal(screenOf(win.location.hash));
   win.addEventListener('hashchange', () => {
-    route.value = screenOf(win.location.hash);
+    const next = screenOf(win.location.hash);
+    if (next === route.value) return;
+    route.value = next;
+    // A link stands at the foot of many a screen; the next one is read from its head.
+    win.scrollTo(0, 0);
   });
   return route;
 };

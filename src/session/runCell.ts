@@ -72,6 +72,9 @@ const elapsedS = (phase: Phase, atMs: number): number | null => {
   }
 };
 
+/** A call that was handed over to be sounded: its words stay for the book, its clips need not for hours. */
+const said = (call: Call): Call => ({ ...call, utterance: { ...call.utterance, parts: [] } });
+
 export const createRunCell = (config: RunConfig, record: (input: RunInput) => void = () => {}): RunCell => {
   let run = beginRun(config);
   const calls = signal<readonly Call[]>([]);
@@ -105,7 +108,7 @@ export const createRunCell = (config: RunConfig, record: (input: RunInput) => vo
     const stepped = step(run, input);
     run = stepped.run;
     if (input.type === 'fix') sample(input.atMs);
-    if (stepped.calls.length > 0) calls.value = [...calls.value, ...stepped.calls];
+    if (stepped.calls.length > 0) calls.value = [...calls.value, ...stepped.calls.map(said)];
     return stepped.calls;
   };
 

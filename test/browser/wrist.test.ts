@@ -68,6 +68,29 @@ describe('on a wrist', () => {
   });
 });
 
+describe('on a wrist, guarded', () => {
+  test('the guard says how it is opened, inside a round screen, and nothing else looks like a button', async () => {
+    const size = 200;
+    const { page, close } = await open('#/run', { size: { width: size, height: size }, plan: PLAN });
+    const runner = await roadRunner(page);
+    await page.getByLabel('In a pocket or on an arm').check();
+    await page.getByRole('button', { name: 'Switch on' }).click();
+    await runner.stand(1);
+    await page.locator('.main-button.start-button').waitFor();
+    // Nobody has to look for it.
+    await expect.poll(() => page.evaluate(() => scrollY)).toBe(0);
+    await page.locator('.main-button.start-button').click();
+    await page.locator('.guard').waitFor();
+    await runner.runTo(30, 6);
+    const text = await boxOf(page, '.guard-text');
+    expect(reach(text, size)).toBeLessThan(size / 2);
+    const figure = await boxOf(page, '.face .sounding .figure');
+    expect(text.y >= figure.y + figure.height || text.y + text.height <= figure.y).toBe(true);
+    expect(await page.locator('.hold-button').isVisible()).toBe(false);
+    await close();
+  });
+});
+
 describe('a plan on its way to another device', () => {
   const handOver = async (): Promise<{ link: string; picture: Buffer }> => {
     const { page, close } = await open('#/share', { plan: PLAN });

@@ -1,4 +1,5 @@
 import { useSignal } from '@preact/signals';
+import { useEffect } from 'preact/hooks';
 import type { RacePlan } from '../../core/plan/racePlan.ts';
 import { t } from '../../languages/text.ts';
 import type { LiveRun } from '../../session/liveRun.ts';
@@ -101,6 +102,8 @@ const Before = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
 
 const Ready = ({ model, run }: { model: RunModel; run: LiveRun }) => {
   const { plan } = run.cell.config;
+  // The touch that led here was at the foot of a long screen; on a wrist the start would be out of sight.
+  useEffect(() => window.scrollTo(0, 0), []);
   const gunMs = run.view.value.phase.gunMs;
   return (
     <main class="run-ready">
