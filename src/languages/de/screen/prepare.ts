@@ -4,7 +4,7 @@ export const prepare: Catalogue = {
   'This is general information, not medical advice. If you have a condition, take medicine, are pregnant or feel unsure, ask a doctor first.':
     'Dies ist allgemeine Information, kein ärztlicher Rat. Bist du krank, nimmst du Medikamente, bist du schwanger oder unsicher, frag zuerst eine Ärztin oder einen Arzt.',
   'Chest pain, faintness, an odd heartbeat or breath that does not come back: stop, get help, do not run on.':
-    'Schmerzen in der Brust, Schwächegefühl, ein auffälliger Herzschlag oder Atem, der nicht wiederkommt: anhalten, Hilfe holen, nicht weiterlaufen.',
+    'Schmerzen in der Brust, das Gefühl, ohnmächtig zu werden, ein auffälliger Herzschlag oder Atem, der nicht wiederkommt: anhalten, Hilfe holen, nicht weiterlaufen.',
   'With a fever, an infection or pain that changes your stride, do not race. There will be another one.':
     'Mit Fieber, einem Infekt oder Schmerzen, die deinen Schritt verändern, lauf kein Rennen. Es kommt ein anderes.',
   'Race day is for what you have practised: no new food, drink, gel, shoes or kit.':

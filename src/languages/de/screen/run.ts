@@ -4,7 +4,7 @@ export const run: Catalogue = {
   'A run was cut off': 'Ein Lauf wurde unterbrochen',
   'Its last sign was {time} ago. Its log is safe on this device, and its clock has gone on.':
     'Das letzte Lebenszeichen ist {time} her. Die Aufzeichnung ist auf diesem Gerät sicher, und die Uhr ist weitergelaufen.',
-  'Go on with it': 'Weiterlaufen',
+  'Go on with it': 'Fortsetzen',
   'It is over': 'Er ist vorbei',
   'In a pocket or on an arm': 'In der Tasche oder am Arm',
   'A guard swallows touches and rain. One finger that rests opens it.':
@@ -57,7 +57,7 @@ export const run: Catalogue = {
     'Setz jetzt deine Kopfhörer auf. Du hörst jede Ansage über deiner eigenen Musik.',
   Safety: 'Sicherheit',
   'Traffic, marshals and your body come first. Some races and roads do not allow earphones: their rules and the law decide. Chest pain or faintness: stop and get help.':
-    'Verkehr, Streckenposten und dein Körper gehen vor. Manche Rennen und Straßen erlauben keine Kopfhörer: Ihre Regeln und das Gesetz entscheiden. Schmerzen in der Brust oder Schwächegefühl: anhalten und Hilfe holen.',
+    'Verkehr, Streckenposten und dein Körper gehen vor. Manche Rennen und Straßen erlauben keine Kopfhörer: Ihre Regeln und das Gesetz entscheiden. Schmerzen in der Brust oder das Gefühl, ohnmächtig zu werden: anhalten und Hilfe holen.',
   'This run is in another window of this device. Go on there, or close that window and switch on here.':
     'Dieser Lauf ist in einem anderen Fenster dieses Geräts offen. Mach dort weiter oder schließe das Fenster und schalte hier ein.',
   'Practise the day at home': 'Den Tag zu Hause üben',
