@@ -31,6 +31,7 @@ const SCREENS = [
   '#/practice',
   '#/runs',
   '#/ready',
+  '#/learn',
   '#/share',
   '#/run',
 ];
