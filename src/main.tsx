@@ -37,6 +37,7 @@ import { createEarDelay } from './session/earDelay.ts';
 import { keepFace } from './session/keepFace.ts';
 import { createLearnModel } from './session/learnModel.ts';
 import { listenToSteps } from './session/listenToSteps.ts';
+import { pageKeep } from './session/pageKeep.ts';
 import { createPageVoice } from './session/pageVoice.ts';
 import { createPlanModel } from './session/planModel.ts';
 import { createPodShelf } from './session/podShelf.ts';
@@ -67,9 +68,10 @@ const TELL_WITHIN_MS = 2000;
 const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no #page');
 
-const language = createPageLanguage(navigator.languages, localStorage, document.documentElement);
+const keep = pageKeep(window);
+const language = createPageLanguage(navigator.languages, keep, document.documentElement);
 const store = createLogStore();
-const earDelayMs = createEarDelay(localStorage);
+const earDelayMs = createEarDelay(keep);
 const { voices, speaker, path, englishPath } = createPageVoice(
   language.chosenLanguage,
   store,
@@ -91,24 +93,24 @@ const demoTape = () =>
     seed: DEMO_SEED,
   }).inputs;
 
-const plan = createPlanModel(demoPlan, localStorage);
+const plan = createPlanModel(demoPlan, keep);
 const pastRuns = pastRunsOf(store);
 const reviews = createReviewStore();
 const review = createReviewModel({
-  shelf: createRunShelf({ store, reviews, build: import.meta.url, keep: localStorage, language: spokenIn }),
+  shelf: createRunShelf({ store, reviews, build: import.meta.url, keep, language: spokenIn }),
   voice,
   voiceOfRun: voices.ofRun,
   ear: speaker,
   wake: speaker.wake,
   time: pageTime,
-  keep: localStorage,
+  keep,
   wallMs: Date.now,
 });
 // What kept runs say is known once they were read.
 afterPaint(() => void review.refresh());
 const prepare = createPrepareModel({
   plan,
-  keep: localStorage,
+  keep,
   now: () => new Date(),
   newId: () => crypto.randomUUID(),
   simulate: simulateInWorker(),
@@ -134,7 +136,7 @@ const rehearse = createRehearseModel({
   time: pageTime,
 });
 
-const choices = createRunChoices(localStorage);
+const choices = createRunChoices(keep);
 const buttons = createButtons();
 const run = createRunModel({
   // What is believed of the phone is part of the run: its log must fold to the same calls ever after.
@@ -226,7 +228,7 @@ const practice = createPracticeModel({
   store,
   build: import.meta.url,
   alsoSensed: (input) => run.current.value?.sense(input),
-  pods: createPodShelf(localStorage),
+  pods: createPodShelf(keep),
 });
 const raceIsRun = computed(() =>
   ['finished', 'stopped'].includes(run.current.value?.view.value.phase.phase ?? ''),
