@@ -8,6 +8,7 @@ import { printAloud } from './aloud.ts';
 import { printCost } from './cost.ts';
 import { printGoals } from './goals.ts';
 import { printPacing } from './pacing.ts';
+import { printPage } from './page.ts';
 import { printPractice } from './practice.ts';
 import { printPrepare } from './prepare.ts';
 import { printReview } from './review.ts';
@@ -26,9 +27,18 @@ const sections = {
   cost: () => printCost(),
   prepare: () => printPrepare(),
   aloud: () => printAloud(),
+  // Takes a quarter of an hour, and a machine without other work for the times by the clock.
+  page: () => printPage(quick),
 };
 
 const wanted = process.argv.slice(2).filter((arg) => arg in sections);
-for (const [name, print] of Object.entries(sections))
-  if (wanted.length === 0 || wanted.includes(name)) print();
-if (process.argv.includes('--write')) writeFileSync(PAGE, withTables(readFileSync(PAGE, 'utf8')));
+const run = async (): Promise<void> => {
+  for (const [name, print] of Object.entries(sections))
+    if (wanted.length === 0 || wanted.includes(name)) await print();
+  if (process.argv.includes('--write')) writeFileSync(PAGE, withTables(readFileSync(PAGE, 'utf8')));
+};
+
+run().catch((error: unknown) => {
+  console.error(error);
+  process.exitCode = 1;
+});

@@ -74,6 +74,7 @@ export const otherPage = (wire: Wire): OtherPage => {
     const endMs = Date.now() + withinMs;
     while (!(await look().catch(() => false))) {
       if (Date.now() > endMs) {
+        // biome-ignore lint/performance/useDomNodeTextContent: what is seen counts, not what is hidden
         const shown = await ask(() => document.body.innerText).catch(String);
         throw new Error(`not seen: ${what}, but:\n${shown}`);
       }
@@ -86,6 +87,7 @@ export const otherPage = (wire: Wire): OtherPage => {
     reload: async () => void (await wire.send('Refresh', {})),
     ask,
     see: (text, withinMs = WITHIN_MS) =>
+      // biome-ignore lint/performance/useDomNodeTextContent: what is seen counts, not what is hidden
       until(withinMs, text, () => ask((t) => document.body.innerText.includes(t), text)),
     seeAt: async (selector, withinMs = WITHIN_MS) => {
       await until(withinMs, selector, () => ask((s) => document.querySelector(s) !== null, selector));
