@@ -50,7 +50,7 @@ const leg = (saying: Of<'leg'>, form: Form): readonly Sentence[] => {
 };
 
 const rep = ({ count, pace, ahead }: Of<'rep'>, form: Form): readonly Sentence[] => {
-  const name = count === null ? ['done'] : repClips(count);
+  const name = count === null ? ['leg done'] : repClips(count);
   const paced = pace === null ? [] : [paceClips(pace)];
   return [name, ...paced, ...(ahead === null || form === 'short' ? [] : [driftClips(ahead)])];
 };
