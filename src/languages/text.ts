@@ -31,7 +31,7 @@ export const readIn = (language: string, catalogue: Catalogue): void => {
 };
 
 /** How a language writes a message: its own form where the catalogue has one, else the English. */
-export const writingOf = ({ language, catalogue }: Reading): Writing => {
+const writingOf = ({ language, catalogue }: Reading): Writing => {
   let plurals: Intl.PluralRules | null = null;
   const numbers = new Map<number, Intl.NumberFormat>();
   const numberWith = (decimals: number): Intl.NumberFormat => {

@@ -29,7 +29,7 @@ export const lengthOf = (corners: readonly Corner[]): number =>
   }, 0);
 
 /** The place at a distance along corners. */
-export const placeAt = (corners: readonly Corner[], distanceM: number): Corner => {
+const placeAt = (corners: readonly Corner[], distanceM: number): Corner => {
   let from = 0;
   for (let i = 1; i < corners.length; i++) {
     const [a, b] = [corners[i - 1] as Corner, corners[i] as Corner];
