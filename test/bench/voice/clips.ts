@@ -60,7 +60,7 @@ const misheardOf = (
     const as = heard[i]?.join(' ') ?? '';
     return as === plainWords(sentence.join(' ')).join(' ')
       ? []
-      : [`${sentence.join(' | ')} (${as || 'nothing'})`];
+      : [`${sentence.join(' ')} (${as || 'nothing'})`];
   });
 };
 
