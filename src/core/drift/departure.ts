@@ -20,6 +20,8 @@ export interface Departure {
   /** Evidence that what was told of is over, seconds of drift. */
   readonly backS: number;
   readonly waver: Waver;
+  /** The planned pace as an estimate with this one's lag would show it, s/km; null after a gap. */
+  readonly shownSPerKm: number | null;
 }
 
 /** One side's cumulative sum and what it is made of. */
@@ -95,17 +97,19 @@ export const beginDeparture: Departure = {
   slow: RESTING,
   backS: 0,
   waver: beginWaver,
+  shownSPerKm: null,
 };
 
 /** Sums at rest; what was learned of the runner stays, and what was told stays told. */
 export const rest = (departure: Departure): Departure =>
   departure.quick === RESTING && departure.slow === RESTING && departure.backS === 0
     ? departure
-    : { ...departure, quick: RESTING, slow: RESTING, backS: 0 };
+    : { ...departure, quick: RESTING, slow: RESTING, backS: 0, shownSPerKm: null };
 
 /** A new target: nothing has been told about it. */
 export const newTarget = (departure: Departure): Departure => ({
   ...rest(departure),
+  shownSPerKm: departure.shownSPerKm,
   told: 0,
   times: 0,
 });
@@ -113,7 +117,8 @@ export const newTarget = (departure: Departure): Departure => ({
 /** The runner has been told of the departure on one side. */
 export const tell = (departure: Departure, side: 'quick' | 'slow'): Departure => {
   const told = side === 'quick' ? departure.quick.mean : -departure.slow.mean;
-  return { ...rest(departure), told, times: told * departure.told > 0 ? departure.times + 1 : 1 };
+  const times = told * departure.told > 0 ? departure.times + 1 : 1;
+  return { ...rest(departure), shownSPerKm: departure.shownSPerKm, told, times };
 };
 
 /** What noise there is in the rate: its power per second of averaging, and the lag that the estimate pays for it. */
@@ -141,20 +146,42 @@ const grow = (sum: Sum, away: number, beyond: number, limitS: number, lagS: numb
   return { valueS, forS, first, wonS, mean, found };
 };
 
+/** On hills the estimate comes behind as a first-order low pass of so many of its lags would (measured: 2 to 2.5). */
+const SHOWN_LAGS = 2.2;
+
+/** How exactly it does is not known: this share of the difference is no evidence. */
+const SHOWN_DOUBT = 0.5;
+
+/**
+ * The estimate follows a hill's change of speed late and not to the full; held against the pace planned at this very
+ * place, each hill would be a departure. So the plan is made as late as the estimate.
+ */
+const shownBy = (before: number | null, e: Evidence): number => {
+  const tauS = SHOWN_LAGS * rateNoise(e.speedSdMps, e.paceSPerKm).lagS;
+  if (before === null || tauS <= e.dtS) return e.paceSPerKm;
+  // Speeds are what the estimate follows: the mean is of their inverses.
+  return 1 / (1 / before + (1 / e.paceSPerKm - 1 / before) * (e.dtS / tauS));
+};
+
 /**
  * Takes in a stretch of running on good evidence.
  * @param limit for the bench, which draws the curve
  */
 export const follow = (departure: Departure, e: Evidence, limit = LIMIT): Departure => {
   const { told, times, quick, slow } = departure;
-  const waver = seeRate(departure.waver, e.rate, e.dtS);
+  const shownSPerKm = shownBy(departure.shownSPerKm, e);
+  const rate = (e.rate * shownSPerKm) / e.paceSPerKm;
+  const waver = seeRate(departure.waver, rate, e.dtS);
   const worth = WORTH_S_PER_KM / e.paceSPerKm;
   const slack = SLACK * worth;
+  const hill = SHOWN_DOUBT * Math.abs(shownSPerKm / e.paceSPerKm - 1);
   const noise = noiseOf(departure.waver, e);
-  const lagS = Math.min(LAG_MOST_S, noise.lagS);
+  // What the estimate has not shown yet is counted in advance, unless it is a hill that it has not shown.
+  const lagS = Math.min(LAG_MOST_S, noise.lagS) * Math.max(0, 1 - hill / slack);
   const more = Math.min(MORE_AT_MOST, Math.max(0, LIMIT_PER_S * (noise.lagS - OPEN_LAG_S)));
   const limitS = ((limit + more) * noise.power) / (2 * slack);
-  const away = e.rate - 1;
+  const seen = rate - 1;
+  const away = Math.sign(seen) * Math.max(0, Math.abs(seen) - hill);
   const most = CLIP * worth;
   const beyond = (side: number, welcome: number): number => {
     // Once told, only what is plainly worse counts, and the worse the more often it was told: nobody is nagged.
@@ -176,6 +203,7 @@ export const follow = (departure: Departure, e: Evidence, limit = LIMIT): Depart
     slow: stumble && nextSlow.found ? { ...nextSlow, found: false } : nextSlow,
     backS: isBack ? 0 : backS,
     waver,
+    shownSPerKm,
   };
 };
 
