@@ -136,7 +136,7 @@ export const plan: Catalogue = {
   'Remove item {n}': 'Retirer le produit {n}',
   'Add a gel': 'Ajouter un gel',
   'Take in the race only what you have practised with. General information, not medical advice: ask a doctor where food, heat or your heart worry you.':
-    'En course, ne prends que ce que tu as testé à l’entraînement. Information générale, pas un avis médical : demande à un médecin si l’alimentation, la chaleur ou ton cœur t’inquiètent.',
+    'En course, ne prends que ce que tu as testé à l’entraînement. Information générale, pas un avis médical : demande l’avis d’un médecin si l’alimentation, la chaleur ou ton cœur t’inquiètent.',
   'Write a distance as a number, such as 5 or 10.5.':
     'Écris une distance en chiffres, par exemple 5 ou 10,5.',
   'Write seconds as a number, such as 6.': 'Écris des secondes en chiffres, par exemple 6.',

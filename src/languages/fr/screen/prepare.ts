@@ -2,9 +2,9 @@ import type { Catalogue } from '../../text.ts';
 
 export const prepare: Catalogue = {
   'This is general information, not medical advice. If you have a condition, take medicine, are pregnant or feel unsure, ask a doctor first.':
-    'Information générale, pas un avis médical. Si tu as une maladie, prends des médicaments, es enceinte ou as un doute, demande d’abord à un médecin.',
+    'Information générale, pas un avis médical. Si tu as une maladie, prends des médicaments, es enceinte ou as un doute, demande d’abord l’avis d’un médecin.',
   'Chest pain, faintness, an odd heartbeat or breath that does not come back: stop, get help, do not run on.':
-    'Douleur dans la poitrine, malaise, battements anormaux ou souffle qui ne revient pas : arrête-toi, demande de l’aide, ne continue pas à courir.',
+    'Douleur dans la poitrine, impression de s’évanouir, battements anormaux ou souffle qui ne revient pas : arrête-toi, demande de l’aide, ne continue pas à courir.',
   'With a fever, an infection or pain that changes your stride, do not race. There will be another one.':
     'Avec de la fièvre, une infection ou une douleur qui change ta foulée, ne cours pas la course. Il y en aura une autre.',
   'Race day is for what you have practised: no new food, drink, gel, shoes or kit.':
@@ -26,7 +26,7 @@ export const prepare: Catalogue = {
   'On hills, keep the effort and let the pace go. A fast descent on tired legs is where people fall.':
     'Dans les côtes, garde l’effort et laisse filer l’allure. C’est dans une descente rapide sur des jambes fatiguées qu’on tombe.',
   'Raise training slowly, one thing at a time, and rest when something hurts. After a long break, ask a doctor before hard training.':
-    'Augmente l’entraînement lentement, une chose à la fois, et repose-toi quand quelque chose fait mal. Après une longue pause, demande à un médecin avant un entraînement dur.',
+    'Augmente l’entraînement lentement, une chose à la fois, et repose-toi quand quelque chose fait mal. Après une longue pause, demande l’avis d’un médecin avant un entraînement dur.',
   "Your race's rules and the local law decide what you may wear, carry and listen to, and where you may throw things away.":
     'Le règlement de ta course et la loi locale décident de ce que tu peux porter, emporter et écouter, et où tu peux jeter quelque chose.',
   'Warm up and walk to the start off the road, and keep your ears open to traffic.':

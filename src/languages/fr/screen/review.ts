@@ -122,7 +122,7 @@ export const review: Catalogue = {
   },
   '{halves} {cost}': '{halves} {cost}',
   'Next time: find out first why it ended; with pain or illness, ask a doctor.':
-    'La prochaine fois : cherche d’abord pourquoi elle s’est arrêtée ; en cas de douleur ou de maladie, demande à un médecin.',
+    'La prochaine fois : cherche d’abord pourquoi elle s’est arrêtée ; en cas de douleur ou de maladie, demande l’avis d’un médecin.',
   'Next time: hold the opening back; what it won was paid for in the second half. Practise it three times.':
     'La prochaine fois : retiens le début ; ce qu’il a gagné s’est payé dans la deuxième moitié. Répète-le trois fois.',
   'Next time: a goal a little slower, or longer threshold and long runs before it.':

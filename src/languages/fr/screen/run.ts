@@ -56,7 +56,7 @@ export const run: Catalogue = {
     'Mets tes écouteurs maintenant. Tu entendras chaque annonce par-dessus ta propre musique.',
   Safety: 'Sécurité',
   'Traffic, marshals and your body come first. Some races and roads do not allow earphones: their rules and the law decide. Chest pain or faintness: stop and get help.':
-    'La circulation, les signaleurs et ton corps passent d’abord. Certaines courses et certaines routes interdisent les écouteurs : leur règlement et la loi décident. Douleur dans la poitrine ou malaise : arrête-toi et demande de l’aide.',
+    'La circulation, les signaleurs et ton corps passent d’abord. Certaines courses et certaines routes interdisent les écouteurs : leur règlement et la loi décident. Douleur dans la poitrine ou impression de s’évanouir : arrête-toi et demande de l’aide.',
   'This run is in another window of this device. Go on there, or close that window and switch on here.':
     'Cette course est ouverte dans une autre fenêtre de cet appareil. Continue là-bas, ou ferme cette fenêtre et mets en marche ici.',
   'Practise the day at home': 'Répéter la journée à la maison',
