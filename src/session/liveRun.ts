@@ -10,6 +10,7 @@ import type { Ear, Heard } from '../voice/device/ear.ts';
 import type { PageTime } from '../voice/device/pageTime.ts';
 import { createRunCell, type RunCell, type RunView } from './runCell.ts';
 import { createWallWatch, type RunClock } from './runClock.ts';
+import { createSayAfter } from './sayAfter.ts';
 
 /** `ready`: receiving, the clock not yet running. `over`: finished or stopped. */
 export type LivePhase = 'ready' | 'running' | 'over';
@@ -30,6 +31,9 @@ export interface LiveRun {
   readonly lastFix: ReadonlySignal<LastFix | null>;
   /** What became of each call at the ear, by its id. */
   readonly heard: ReadonlyMap<number, Heard>;
+  /** The sound was taken away; it is there again, and what is still true is said. */
+  readonly soundLost: () => void;
+  readonly soundBack: () => void;
   readonly press: (event: EventName) => void;
   /** From a belt or a foot pod. */
   readonly sense: (input: RunInput) => void;
@@ -82,7 +86,7 @@ export const startLiveRun = (parts: LiveParts): LiveRun => {
   const view = signal(cell.viewAt(clock.nowMs()));
   const reception = signal<Reception>('waiting');
   const lastFix = signal<LastFix | null>(null);
-  const heard = new Map<number, Heard>();
+  const mouth = createSayAfter({ ear, clock });
   let lastStated: { fix: Fix; atMs: number } | null = null;
   let quietFromMs = 0;
   let shown = '';
@@ -92,9 +96,8 @@ export const startLiveRun = (parts: LiveParts): LiveRun => {
   const wall = createWallWatch(clocks());
 
   const sound = (call: Call): void => {
-    const atMs = clock.pageMs(call.startMs);
-    heard.set(call.id, ear.say(call.utterance, atMs, clock.pageMs(call.expiresMs)));
-    parts.buzz(call, atMs);
+    mouth.say(call);
+    parts.buzz(call, clock.pageMs(call.startMs));
     quietFromMs = call.endMs;
   };
 
@@ -174,7 +177,9 @@ export const startLiveRun = (parts: LiveParts): LiveRun => {
     view,
     reception,
     lastFix,
-    heard,
+    heard: mouth.heard,
+    soundLost: mouth.lost,
+    soundBack: mouth.back,
     sense: (input) => {
       if (phase.value !== 'over') take(input);
     },

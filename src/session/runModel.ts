@@ -168,7 +168,10 @@ export const createRunModel = (parts: RunParts): RunModel => {
         parts.listenToSteps?.((stepHz) => sense({ type: 'motion', atMs: clock.nowMs(), stepHz })) ??
         stopSteps;
     stopButtons = workButtons(parts.buttons, run);
-    stopSound = watchSound(speaker.state, time, past !== null, run.notice);
+    const { soundLost, soundBack } = run;
+    stopSound = watchSound(speaker.state, time, past !== null, run.notice, (isThere) =>
+      isThere ? soundBack() : soundLost(),
+    );
   };
 
   /** What was only practised is no run: it goes when it is left, and what a closed page left of it goes with the next. */

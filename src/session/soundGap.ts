@@ -9,9 +9,10 @@ const GAP_MS = 5000;
 const RESUMED_MS = 120_000;
 
 /**
- * Tells the runner that the sound was gone, once it is back: after a phone call, and after the page was closed. What was
- * missed is not said late; where the runner stands is.
+ * Tells the runner that the sound was gone, once it is back: after a phone call, and after the page was closed. Where they
+ * stand is said; what was missed only where it is still true (sayAfter.ts).
  * @param resumed  the run was taken up again, and the runner has not been told
+ * @param onChange  told each time that the sound goes or comes, before the runner is
  * @returns what ends the watch
  */
 export const watchSound = (
@@ -19,6 +20,7 @@ export const watchSound = (
   time: PageTime,
   resumed: boolean,
   notice: (what: NoticeName) => void,
+  onChange: (isThere: boolean) => void = () => {},
 ): (() => void) => {
   const beganMs = time.nowMs();
   let untold = resumed;
@@ -26,9 +28,11 @@ export const watchSound = (
   return effect(() => {
     const now = state.value;
     if (now !== 'ready') {
+      if (goneMs === null) queueMicrotask(() => onChange(false));
       goneMs ??= time.nowMs();
       return;
     }
+    if (goneMs !== null) queueMicrotask(() => onChange(true));
     const gapMs = goneMs === null ? 0 : time.nowMs() - goneMs;
     goneMs = null;
     const what =

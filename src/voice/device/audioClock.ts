@@ -1,3 +1,5 @@
+import type { ClockLine } from './clockLine.ts';
+
 /** The two clocks of a page's sound: the audio hardware's (seconds) and the page's (performance.now, ms). */
 export interface AudioClock {
   /** Context time at which a sound must start so that it leaves the earphone at an instant of the page. */
@@ -13,12 +15,20 @@ export interface AudioClock {
  */
 const outputLatencyS = (context: AudioContext): number => context.outputLatency || context.baseLatency || 0;
 
-/** @param unknownMs  what the browser does not know of the earphones' delay, found by ear */
-export const audioClockOf = (context: AudioContext, nowMs: () => number, unknownMs = 0): AudioClock => {
-  const plainTimeS = (pageMs: number): number => context.currentTime + (pageMs - nowMs()) / 1000;
+/**
+ * @param line       how the two clocks stand; looked at once more now
+ * @param unknownMs  what the browser does not know of the earphones' delay, found by ear
+ */
+export const audioClockOf = (
+  context: AudioContext,
+  nowMs: () => number,
+  line: ClockLine,
+  unknownMs = 0,
+): AudioClock => {
+  line.see(context.currentTime, nowMs());
   return {
     nowS: () => context.currentTime,
-    plainTimeS,
-    contextTimeS: (pageMs) => plainTimeS(pageMs) - outputLatencyS(context) - unknownMs / 1000,
+    plainTimeS: line.audioS,
+    contextTimeS: (pageMs) => line.audioS(pageMs) - outputLatencyS(context) - unknownMs / 1000,
   };
 };

@@ -2,12 +2,13 @@
 type SessionType = 'auto' | 'playback' | 'transient' | 'transient-solo' | 'ambient' | 'play-and-record';
 
 /**
- * Asks that the runner's own music goes on, lower, while a call sounds. Must be set before the audio context is made.
+ * Asks that the runner's own music goes on as loud as it was, with the calls over it: nothing that is not ours is turned
+ * down. Such a sound obeys the silent switch where no earphones are in. Must be set before the audio context is made.
  * @returns false where the browser has no such thing
  */
 export const askToMixWithMusic = (nav: Navigator = navigator): boolean => {
   const session = (nav as { audioSession?: { type: SessionType } }).audioSession;
   if (session === undefined) return false;
-  session.type = 'transient';
+  session.type = 'ambient';
   return true;
 };

@@ -1,3 +1,4 @@
+import { askToMixWithMusic } from './audioSession.ts';
 import { silentWav } from './silentWav.ts';
 
 /** What a button on the headset, the lock screen or a mirrored wrist means. */
@@ -71,6 +72,8 @@ export const createButtons = (
       session.metadata = null;
       player.pause();
       player = null;
+      // The runner's own music may come back.
+      askToMixWithMusic(nav);
     },
   };
 };

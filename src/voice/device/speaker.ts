@@ -4,6 +4,7 @@ import type { Pack } from '../packs/pack.ts';
 import { renderTone } from '../tones/render.ts';
 import { audioClockOf } from './audioClock.ts';
 import { askToMixWithMusic } from './audioSession.ts';
+import { createClockLine } from './clockLine.ts';
 import type { Ear, Heard } from './ear.ts';
 import { loadSound, type Output, outputNow, rebuildOutput } from './howlerDevice.ts';
 import type { PageTime } from './pageTime.ts';
@@ -63,6 +64,7 @@ export const createSpeaker = (
   const state = signal<SpeakerState>('loading');
   const trouble = signal<string | null>(null);
   const pulse = createPulse();
+  const line = createClockLine();
   let wanted: PackSource = { pack, spriteUrl };
   let sprite: AudioBuffer | null = null;
   let spoken = pack;
@@ -100,6 +102,7 @@ export const createSpeaker = (
     if (output === null || sprite === null) return;
     const beat = pulse.look(output.context.currentTime, time.nowMs());
     if (beat === 'moving') {
+      line.see(output.context.currentTime, time.nowMs());
       state.value = 'ready';
       return;
     }
@@ -191,7 +194,7 @@ export const createSpeaker = (
       source.connect(gain);
       return { ...note, source };
     });
-    const clock = audioClockOf(context, time.nowMs, unknownMs());
+    const clock = audioClockOf(context, time.nowMs, line, unknownMs());
     const beginS = Math.max(clock.contextTimeS(atPageMs), clock.nowS() + SOONEST_S, freeFromS);
     // The delay of the earphones cannot be helped: it makes no call stale.
     if (beginS > clock.plainTimeS(latestPageMs) + UNHEARD_S) return 'late';
