@@ -16,7 +16,7 @@ import { LanguageChooser } from './screens/parts/languageChooser.tsx';
 import { later } from './screens/parts/later.tsx';
 import { OfflineState } from './screens/parts/offlineState.tsx';
 import { SoundState } from './screens/parts/soundState.tsx';
-import { PlanScreen } from './screens/plan/plan.tsx';
+
 import { ReadyScreen } from './screens/ready/ready.tsx';
 import { RehearseScreen } from './screens/rehearse/rehearse.tsx';
 import { watchRoute } from './screens/route.ts';
@@ -273,7 +273,7 @@ render(
     screens={{
       goal: () => <screens.GoalScreen model={prepare} plan={plan} />,
       course: () => <screens.CourseScreen model={plan} runs={pastRuns} />,
-      plan: () => <PlanScreen model={plan} />,
+      plan: () => <screens.PlanScreen model={plan} />,
       fuel: () => <screens.FuelScreen model={prepare} plan={plan} />,
       day: () => <screens.DayScreen model={prepare} plan={plan} reminders={reminders} />,
       paper: () => <screens.PaperScreen model={prepare} plan={plan} />,

@@ -5,6 +5,7 @@ import { later } from './parts/later.tsx';
  */
 export const GoalScreen = later(() => import('./goal/goal.tsx').then((m) => m.GoalScreen));
 export const CourseScreen = later(() => import('./course/course.tsx').then((m) => m.CourseScreen));
+export const PlanScreen = later(() => import('./plan/plan.tsx').then((m) => m.PlanScreen));
 export const FuelScreen = later(() => import('./fuel/fuel.tsx').then((m) => m.FuelScreen));
 export const DayScreen = later(() => import('./day/day.tsx').then((m) => m.DayScreen));
 export const PaperScreen = later(() => import('./paper/paper.tsx').then((m) => m.PaperScreen));
