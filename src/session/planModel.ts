@@ -1,7 +1,4 @@
 import { batch, computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
-import { parseGpx } from '../core/course/gpx.ts';
-import { lineOfGpx } from '../core/course/gpxCourse.ts';
-import { thinned } from '../core/course/gpxThin.ts';
 import { type CourseLine, type LinePoint, measureLine } from '../core/course/line.ts';
 import { withCappedOpening } from '../core/plan/openingCap.ts';
 import { parsePlanFile } from '../core/plan/parseRacePlan.ts';
@@ -32,7 +29,7 @@ export interface PlanModel extends Undo {
   /** The plan as a file of version 1, its course in it. */
   readonly planFile: () => string;
   /** Takes a GPX text; says why not, or null. */
-  readonly importCourse: (text: string, fileName: string) => string | null;
+  readonly importCourse: (text: string, fileName: string) => Promise<string | null>;
   readonly setCourse: (course: CourseFile) => void;
   /** The same line from its end to its start. */
   readonly turnCourse: () => void;
@@ -93,7 +90,13 @@ export const createPlanModel = (first: RacePlan, keep: Keep): PlanModel => {
       const text = JSON.stringify(file, null, 2);
       return `${text.replace(/\[\s+(-?[\d.]+),\s+(-?[\d.]+),\s+(-?[\d.]+|null)\s+\]/g, '[$1, $2, $3]')}\n`;
     },
-    importCourse: (text, fileName) => {
+    importCourse: async (text, fileName) => {
+      // A reader of XML is a tenth of the script, and no race waits for it.
+      const [{ parseGpx }, { lineOfGpx }, { thinned }] = await Promise.all([
+        import('../core/course/gpx.ts'),
+        import('../core/course/gpxCourse.ts'),
+        import('../core/course/gpxThin.ts'),
+      ]);
       const got = parseGpx(text);
       if (!got.ok) return t(refusal(got.error));
       const line = lineOfGpx(got.value, distanceM.value);

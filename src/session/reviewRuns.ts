@@ -5,7 +5,6 @@ import type { PracticeDigest } from '../core/review/practiceDigest.ts';
 import { type DoorError, ok, type Result } from '../core/units/result.ts';
 import { t } from '../languages/text.ts';
 import { type Backup, backupText, type KeptRun, parseBackup } from '../log/exportBackup.ts';
-import { importRuns } from '../log/importRun.ts';
 import type { ReviewStore } from '../log/reviewStore.ts';
 import { type LogStore, linesOf } from '../log/store.ts';
 import { readRun } from './reviewFold.ts';
@@ -115,6 +114,7 @@ export const createRunShelf = ({
       await reviews.remove(id).catch(() => {});
     },
     addFile: async (text) => {
+      const { importRuns } = await import('../log/importRun.ts');
       const got = importRuns(text, null, { name: t('Imported run'), language: language() });
       if (!got.ok) return got;
       return ok({ added: await add(got.value.runs), skipped: got.value.skipped });

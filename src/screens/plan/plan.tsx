@@ -122,7 +122,9 @@ const PlanFiles = ({ model }: { model: PlanModel }) => {
           label={course === null ? t('Open a course (GPX)') : t('Another course (GPX)')}
           accept=".gpx,application/gpx+xml"
           onText={(text, name) => {
-            trouble.value = model.importCourse(text, name);
+            void model.importCourse(text, name).then((said) => {
+              trouble.value = said;
+            });
           }}
         />
         {course !== null && (
