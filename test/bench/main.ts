@@ -13,6 +13,7 @@ import { printPractice } from './practice.ts';
 import { printPrepare } from './prepare.ts';
 import { printReview } from './review.ts';
 import { withTables } from './table.ts';
+import { printTiming } from './timing.ts';
 
 const PAGE = 'DEVELOPERS.md';
 
@@ -29,6 +30,7 @@ const sections = {
   aloud: () => printAloud(),
   // Takes a quarter of an hour, and a machine without other work for the times by the clock.
   page: () => printPage(quick),
+  timing: () => printTiming(quick),
 };
 
 const wanted = process.argv.slice(2).filter((arg) => arg in sections);

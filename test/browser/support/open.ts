@@ -22,6 +22,8 @@ interface Wish {
   readonly size?: { readonly width: number; readonly height: number };
   /** A plan file to find in the page's storage. */
   readonly plan?: object;
+  /** Lets the test's own script into the page, which its policy would refuse. */
+  readonly bypassPolicy?: boolean;
   /** Runs before the page's own scripts. */
   readonly before?: (context: BrowserContext) => Promise<unknown>;
 }
@@ -31,7 +33,11 @@ let browser: Browser | null = null;
 /** A fresh page of the built app, as if opened for the first time, with the tap on its sound. */
 export const open = async (path: string, wish: Wish = {}): Promise<Opened> => {
   browser ??= await chromium.connect(inject('browserAt'));
-  const context = await browser.newContext({ viewport: wish.size ?? SIZES.phone, acceptDownloads: true });
+  const context = await browser.newContext({
+    viewport: wish.size ?? SIZES.phone,
+    acceptDownloads: true,
+    bypassCSP: wish.bypassPolicy ?? false,
+  });
   const complaints: string[] = [];
   const requests: string[] = [];
   await wish.before?.(context);
