@@ -1,13 +1,18 @@
 import { describe, expect, test } from 'vitest';
+import type { Call } from '../../src/core/cues/call.ts';
 import type { Talk } from '../../src/core/cues/talk.ts';
 import { readRacePlan } from '../../src/core/plan/parseRacePlan.ts';
+import { beginRun, type Run } from '../../src/core/run/run.ts';
 import type { RunInput } from '../../src/core/run/settings.ts';
+import { step } from '../../src/core/run/step.ts';
 import { spoken as english } from '../../src/languages/en/spoken.ts';
+import { readLogLine, writeLogLine } from '../../src/log/logLine.ts';
 import type { FixWatchPorts } from '../../src/sensors/geolocation.ts';
 import { type LiveRun, startLiveRun } from '../../src/session/liveRun.ts';
 import { createRunChoices } from '../../src/session/runChoices.ts';
 import { runClockOf } from '../../src/session/runClock.ts';
 import { practiceTape } from '../../src/session/tape.ts';
+import { aloneOf } from '../../src/voice/tones/alone.ts';
 import { voiceOf } from '../../src/voice/utter.ts';
 import { pretendEar, pretendTime } from './pretend.ts';
 
@@ -63,6 +68,30 @@ describe('how much is said', () => {
     expect(sparse.kinds).not.toContain('marker');
     expect(sparse.kinds).toEqual(expect.arrayContaining(['checkpoint', 'finish']));
     expect(raced('full').kinds).toContain('marker');
+  });
+
+  test('may be tones alone: no word where a tone can tell, and the log folds to the same', () => {
+    const { run, recorded } = raced('tones');
+    const calls = run.cell.calls.value;
+    expect(recorded.filter((i) => i.type === 'setting')).toMatchObject([{ talk: 'tones' }]);
+    const silent = calls.filter((call) => call.utterance.text === '').map((call) => call.saying.kind);
+    expect(silent).toEqual(expect.arrayContaining(['start', 'checkpoint', 'finish']));
+    for (const call of calls)
+      expect(call.utterance.text === '', call.saying.kind).toBe(aloneOf(call.saying) !== null);
+    // Through the very lines that are kept.
+    const lines = recorded.filter((i) => i.type !== 'clock').map(writeLogLine);
+    const setting = lines.map(readLogLine).find((line) => 'type' in line && line.type === 'setting');
+    expect(setting).toMatchObject({ talk: 'tones' });
+    const again = recorded.reduce<{ run: Run; calls: Call[] }>(
+      (sofar, input) => {
+        const next = step(sofar.run, input);
+        return { run: next.run, calls: [...sofar.calls, ...next.calls] };
+      },
+      { run: beginRun(run.cell.config), calls: [] },
+    );
+    expect(again.calls.map((c) => [c.startMs, c.utterance.text, c.utterance.durationS])).toEqual(
+      calls.map((c) => [c.startMs, c.utterance.text, c.utterance.durationS]),
+    );
   });
 
   test('is kept between visits, and as usual where nothing sensible was kept', () => {
