@@ -51,7 +51,11 @@ export const useHold = (holdMs: number, onHold: () => void, onTap: () => void): 
 
   const handlers: HoldHandlers = {
     onPointerDown: (event) => {
-      if (event.button === 0) begin();
+      if (event.button !== 0) return;
+      // What is held may move aside under the finger, as the face changes; the hold stays with it.
+      if (event.isTrusted && event.currentTarget instanceof Element)
+        event.currentTarget.setPointerCapture(event.pointerId);
+      begin();
     },
     onPointerUp: letGo,
     onPointerCancel: cancel,
