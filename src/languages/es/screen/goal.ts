@@ -39,7 +39,7 @@ export const goal: Catalogue = {
   'Recent result {n}': 'Resultado reciente {n}',
   Distance: 'Distancia',
   Time: 'Tiempo',
-  'Weeks ago': 'Hace semanas',
+  'Weeks ago': 'Hace cuántas semanas',
   'Remove result {n}': 'Quitar el resultado {n}',
   'Add a result': 'Añadir un resultado',
   'Races or time trials that you ran all out. Two distances say more than one.':

@@ -39,7 +39,7 @@ export const goal: Catalogue = {
   'Recent result {n}': 'Risultato recente {n}',
   Distance: 'Distanza',
   Time: 'Tempo',
-  'Weeks ago': 'Settimane fa',
+  'Weeks ago': 'Quante settimane fa',
   'Remove result {n}': 'Togli il risultato {n}',
   'Add a result': 'Aggiungi un risultato',
   'Races or time trials that you ran all out. Two distances say more than one.':

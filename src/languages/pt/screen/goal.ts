@@ -38,7 +38,7 @@ export const goal: Catalogue = {
   'Recent result {n}': 'Resultado recente {n}',
   Distance: 'Distância',
   Time: 'Tempo',
-  'Weeks ago': 'Semanas atrás',
+  'Weeks ago': 'Há quantas semanas',
   'Remove result {n}': 'Tirar o resultado {n}',
   'Add a result': 'Somar um resultado',
   'Races or time trials that you ran all out. Two distances say more than one.':
