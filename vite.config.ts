@@ -45,8 +45,8 @@ const offline = () =>
     },
     workbox: {
       globPatterns: ['**/*.{html,js,css,svg,png,mp3,json}'],
-      // Nothing plays the loud voice yet; pictures are for the README.
-      globIgnores: ['voice/*-loud.mp3', ...CHOSEN_VOICES, 'pictures/**'],
+      // A loud voice is stored where it is chosen; pictures are for the README.
+      globIgnores: ['voice/*-loud-*.mp3', ...CHOSEN_VOICES, 'pictures/**'],
       // Their names hold a hash: what is stored under a name never changes.
       runtimeCaching: [
         {

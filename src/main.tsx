@@ -72,8 +72,10 @@ const keep = pageKeep(window);
 const language = createPageLanguage(navigator.languages, keep, document.documentElement);
 const store = createLogStore();
 const earDelayMs = createEarDelay(keep);
+const choices = createRunChoices(keep);
 const { voices, speaker, path, englishPath } = createPageVoice(
   language.chosenLanguage,
+  choices.loud,
   store,
   pageTime,
   earDelayMs,
@@ -136,7 +138,6 @@ const rehearse = createRehearseModel({
   time: pageTime,
 });
 
-const choices = createRunChoices(keep);
 const buttons = createButtons();
 const run = createRunModel({
   // What is believed of the phone is part of the run: its log must fold to the same calls ever after.

@@ -19,14 +19,17 @@ export interface PageVoice {
   readonly englishPath: string;
 }
 
-const pathOf = ({ pack }: Spoken): string => `/voice/${pack.variants.normal.file}`;
+const pathOf = ({ pack }: Spoken, isLoud: boolean): string =>
+  `/voice/${pack.variants[isLoud ? 'loud' : 'normal'].file}`;
 
 /**
  * @param chosen  BCP 47 tag of the language that the runner chose
+ * @param loud  whether the runner wants the loud variant
  * @param earDelayMs  how much earlier calls begin than the browser would have them
  */
 export const createPageVoice = (
   chosen: ReadonlySignal<string>,
+  loud: ReadonlySignal<boolean>,
   store: LogStore,
   time: PageTime,
   earDelayMs: ReadonlySignal<number>,
@@ -37,11 +40,12 @@ export const createPageVoice = (
     speaker: () => speaker,
     urlOf: pathOf,
     chosen,
+    loud,
     underWay: languageUnderWay(store),
   });
   const speaker = createSpeaker(
     english.pack,
-    pathOf(english),
+    pathOf(english, false),
     time,
     (load) => afterPaint(() => void Promise.all([warmOutput(), voices.first]).then(load)),
     () => earDelayMs.value,
@@ -49,7 +53,7 @@ export const createPageVoice = (
   return {
     voices,
     speaker,
-    path: computed(() => pathOf(voices.spoken.value)),
-    englishPath: pathOf(english),
+    path: computed(() => pathOf(voices.spoken.value, voices.isLoud.value)),
+    englishPath: pathOf(english, false),
   };
 };

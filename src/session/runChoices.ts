@@ -9,6 +9,8 @@ export interface RunChoices {
   readonly pocket: Signal<boolean>;
   /** The headset's buttons mark and ask, and the runner's own music stops for it. */
   readonly buttons: Signal<boolean>;
+  /** The loud variant of the voice, for a crowd. */
+  readonly loud: Signal<boolean>;
   /** How much is said in a race. */
   readonly talk: Signal<Talk>;
 }
@@ -16,7 +18,7 @@ export interface RunChoices {
 const KEY = 'soundline.choices';
 
 export const createRunChoices = (keep: Keep): RunChoices => {
-  const read = (): { pocket?: unknown; buttons?: unknown; talk?: unknown } => {
+  const read = (): { pocket?: unknown; buttons?: unknown; loud?: unknown; talk?: unknown } => {
     try {
       const found: unknown = JSON.parse(keep.getItem(KEY) ?? '{}');
       return typeof found === 'object' && found !== null ? found : {};
@@ -28,12 +30,21 @@ export const createRunChoices = (keep: Keep): RunChoices => {
   const choices = {
     pocket: signal(found.pocket === true),
     buttons: signal(found.buttons === true),
+    loud: signal(found.loud === true),
     talk: signal(TALK.find((level) => level === found.talk) ?? USUAL_SETTINGS.talk),
   };
   const write = (): void => {
-    const { pocket, buttons, talk } = choices;
+    const { pocket, buttons, loud, talk } = choices;
     try {
-      keep.setItem(KEY, JSON.stringify({ pocket: pocket.value, buttons: buttons.value, talk: talk.value }));
+      keep.setItem(
+        KEY,
+        JSON.stringify({
+          pocket: pocket.value,
+          buttons: buttons.value,
+          loud: loud.value,
+          talk: talk.value,
+        }),
+      );
     } catch {
       // Chosen for this visit only.
     }

@@ -18,6 +18,8 @@ export interface Voices {
   readonly voice: Voice;
   readonly spoken: ReadonlySignal<Spoken>;
   readonly state: ReadonlySignal<VoiceState>;
+  /** Whether the sound in use is the loud variant. */
+  readonly isLoud: ReadonlySignal<boolean>;
   /** Resolves when it is settled in which language the page begins. */
   readonly first: Promise<void>;
   /** The voice in which a kept run was spoken; English where that one cannot be had any more. */
@@ -31,9 +33,11 @@ export interface VoicesParts {
   /** Null where a language has no voice of its own. */
   readonly fetch: (tag: string) => Promise<Spoken> | null;
   readonly speaker: () => Pick<Speaker, 'use'>;
-  readonly urlOf: (spoken: Spoken) => string;
+  readonly urlOf: (spoken: Spoken, isLoud: boolean) => string;
   /** BCP 47 tag. */
   readonly chosen: ReadonlySignal<string>;
+  /** Whether the runner wants the loud variant. */
+  readonly loud: ReadonlySignal<boolean>;
   /** The language of a run that may have to be taken up; null where there is none. */
   readonly underWay: Promise<string | null>;
 }
@@ -60,11 +64,21 @@ const languageOfLatest = async (store: Pick<LogStore, 'heads' | 'lastBatch'>): P
   }
 };
 
-export const createVoices = ({ english, fetch, speaker, urlOf, chosen, underWay }: VoicesParts): Voices => {
+export const createVoices = ({
+  english,
+  fetch,
+  speaker,
+  urlOf,
+  chosen,
+  loud,
+  underWay,
+}: VoicesParts): Voices => {
   const spoken = signal(english);
   const state = signal<VoiceState>('loading');
+  const isLoud = signal(false);
   const voices = new Map<Spoken, Voice>();
   let wanted = '';
+  let wantedLoud = false;
 
   const fetched = async (tag: string): Promise<Spoken | 'none' | 'failed'> => {
     if (tag === english.words.language) return english;
@@ -83,22 +97,31 @@ export const createVoices = ({ english, fetch, speaker, urlOf, chosen, underWay 
 
   /** Words and sound change together. @param isFirst  nothing can be said yet, so the words need not wait for the sound */
   const speak = async (tag: string, isFirst: boolean): Promise<void> => {
+    const louder = loud.peek();
+    const isWanted = (): boolean => wanted === tag && wantedLoud === louder;
     wanted = tag;
+    wantedLoud = louder;
     state.value = 'loading';
     const got = await fetched(tag);
-    if (wanted !== tag) return;
+    if (!isWanted()) return;
     const next = got === 'none' || got === 'failed' ? english : got;
     if (isFirst) spoken.value = next;
-    const loading = speaker().use(next.pack, urlOf(next));
+    const loading = speaker().use(next.pack, urlOf(next, louder));
     const settle = async (): Promise<void> => {
       const isThere = await loading;
-      if (wanted !== tag) return;
-      if (isThere) spoken.value = next;
-      else if (next !== english) {
-        await speaker().use(english.pack, urlOf(english));
-        if (wanted === tag) spoken.value = english;
+      if (!isWanted()) return;
+      if (isThere) {
+        spoken.value = next;
+        isLoud.value = louder;
+      } else if (next !== english || louder) {
+        // English at its usual loudness lies on every visitor's device.
+        await speaker().use(english.pack, urlOf(english, false));
+        if (isWanted()) {
+          spoken.value = english;
+          isLoud.value = false;
+        }
       }
-      if (wanted === tag)
+      if (isWanted())
         state.value = typeof got === 'string' ? got : isThere || next === english ? 'here' : 'failed';
     };
     if (isFirst) void settle();
@@ -114,6 +137,7 @@ export const createVoices = ({ english, fetch, speaker, urlOf, chosen, underWay 
     },
     spoken,
     state,
+    isLoud,
     first,
     ofRun: async (planFile) => {
       const got = await fetched(languageOf(planFile));
@@ -122,8 +146,8 @@ export const createVoices = ({ english, fetch, speaker, urlOf, chosen, underWay 
     follow: (busy) => {
       void first.then(() =>
         effect(() => {
-          const tag = chosen.value;
-          if (!busy.value && tag !== wanted) void speak(tag, false);
+          const [tag, louder] = [chosen.value, loud.value];
+          if (!busy.value && (tag !== wanted || louder !== wantedLoud)) void speak(tag, false);
         }),
       );
     },

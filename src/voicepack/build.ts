@@ -37,10 +37,11 @@ export const buildPack = (
   const clips = new Map([...raw].map(([name, sound]) => [name, resample(level(trim(sound)), PACK_RATE_HZ)]));
   const { sound, spans } = layOut(clips, PACK_RATE_HZ);
   const files = new Map<string, Buffer>();
-  const make = (name: string, mastering: Mastering): PackFile => {
+  /** What is stored with the page is looked after by it; all else bears its hash in its name. */
+  const make = (name: string, mastering: Mastering, isNamed: boolean): PackFile => {
     const mp3 = master(sound, mastering);
     const sha256 = createHash('sha256').update(mp3).digest('hex');
-    const file = `${name}${isStored ? '' : `-${sha256.slice(0, HASH_CHARS)}`}.mp3`;
+    const file = `${name}${isNamed ? '' : `-${sha256.slice(0, HASH_CHARS)}`}.mp3`;
     files.set(file, mp3);
     return { file, bytes: mp3.length, sha256 };
   };
@@ -50,7 +51,10 @@ export const buildPack = (
     voice,
     sampleRateHz: PACK_RATE_HZ,
     samples: sound.samples.length,
-    variants: { normal: make(language, normal), loud: make(`${language}-loud`, loud) },
+    variants: {
+      normal: make(language, normal, isStored),
+      loud: make(`${language}-loud`, loud, false),
+    },
     clips: Object.fromEntries(spans),
   };
   return { pack, files };

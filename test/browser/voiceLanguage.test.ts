@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, inject, test } from 'vitest';
+import { spoken as english } from '../../src/languages/en/spoken.ts';
 import { spoken as spanish } from '../../src/languages/es/spoken.ts';
 import { spoken as italian } from '../../src/languages/it/spoken.ts';
 import { type Opened, open, voiceLoaded } from './support/open.ts';
@@ -84,6 +85,34 @@ describe('the voice in another language', () => {
     await expect
       .poll(async () => spokenCalls((await tapped(page)).started)[0]?.words ?? '')
       .toBe('clock running');
+    await close();
+  });
+});
+
+describe('the loud voice', () => {
+  test('is chosen before a run, speaks from then on, and is there without a network on the second visit', async () => {
+    const opened = await open('#/run');
+    const { page, complaints, close } = opened;
+    await voiceLoaded(page);
+    await page.getByLabel('Loud voice').check();
+    const loud = english.pack.variants.loud.file;
+    await expect
+      .poll(() => page.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name)))
+      .toContainEqual(expect.stringContaining(loud));
+    await page.locator('[data-offline="ready"]').waitFor({ timeout: 30_000 });
+    await expect.poll(() => page.evaluate(() => caches.has('soundline-voice'))).toBe(true);
+    await expect
+      .poll(() => page.evaluate(async (path) => (await caches.match(path))?.status, `/voice/${loud}`))
+      .toBe(200);
+    await page.context().setOffline(true);
+    await page.goto(`${inject('origin')}/`);
+    await page.reload();
+    await page.getByRole('heading', { level: 1 }).waitFor();
+    await hearDemo(page);
+    await expect
+      .poll(async () => spokenCalls((await tapped(page)).started, english.pack)[0]?.words ?? '')
+      .toBe('clock running');
+    expect(complaints).toEqual([]);
     await close();
   });
 });

@@ -12,8 +12,13 @@ const KNOWN: Readonly<Record<string, Spoken>> = { de: german, fr: french };
 const SAYING = { kind: 'start', goalS: 6240, pace: { sPerUnit: 296, unit: 'km' } } as const;
 const settled = (): Promise<void> => new Promise((done) => setTimeout(done, 5));
 
-const setUp = (tag: string, more: { underWay?: string | null; lost?: readonly string[] } = {}) => {
+const setUp = (
+  tag: string,
+  more: { underWay?: string | null; lost?: readonly string[]; loud?: boolean } = {},
+) => {
   const used: string[] = [];
+  const urls: string[] = [];
+  const loud = signal(more.loud ?? false);
   const chosen = signal(tag);
   const voices = createVoices({
     english,
@@ -22,17 +27,56 @@ const setUp = (tag: string, more: { underWay?: string | null; lost?: readonly st
       return spoken === undefined ? null : Promise.resolve(spoken);
     },
     speaker: () => ({
-      use: async (pack: Pack) => {
+      use: async (pack: Pack, url: string) => {
         used.push(pack.language);
-        return !(more.lost ?? []).includes(pack.language);
+        urls.push(url);
+        return !(more.lost ?? []).some((lost) => lost === pack.language || url.startsWith(lost));
       },
     }),
-    urlOf: ({ pack }) => pack.variants.normal.file,
+    urlOf: ({ pack }, isLoud) => pack.variants[isLoud ? 'loud' : 'normal'].file,
     chosen,
+    loud,
     underWay: Promise.resolve(more.underWay ?? null),
   });
-  return { voices, chosen, used, said: () => voices.voice.utter(SAYING, 'short').text };
+  return { voices, chosen, loud, used, urls, said: () => voices.voice.utter(SAYING, 'short').text };
 };
+
+describe('the loud voice', () => {
+  it('is loaded where it was chosen, and is the sound in use once it is there', async () => {
+    const { voices, urls } = setUp('de', { loud: true });
+    await voices.first;
+    await settled();
+    expect(urls).toEqual([german.pack.variants.loud.file]);
+    expect(voices.isLoud.value).toBe(true);
+  });
+
+  it('follows the choice, but not in mid-run', async () => {
+    const { voices, loud, urls } = setUp('en');
+    const busy = signal(true);
+    await voices.first;
+    voices.follow(busy);
+    await settled();
+    loud.value = true;
+    await settled();
+    expect(voices.isLoud.value).toBe(false);
+    busy.value = false;
+    await settled();
+    expect(urls.at(-1)).toBe(english.pack.variants.loud.file);
+    expect(voices.isLoud.value).toBe(true);
+    loud.value = false;
+    await settled();
+    expect(urls.at(-1)).toBe(english.pack.variants.normal.file);
+  });
+
+  it('gives way to the usual one where it cannot be had', async () => {
+    const { voices, urls } = setUp('en', { loud: true, lost: ['en-loud'] });
+    await voices.first;
+    await settled();
+    expect(urls.at(-1)).toBe(english.pack.variants.normal.file);
+    expect(voices.isLoud.value).toBe(false);
+    expect(voices.state.value).toBe('here');
+  });
+});
 
 describe('the voice', () => {
   it('begins in the chosen language, and loads no other', async () => {

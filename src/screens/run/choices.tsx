@@ -28,6 +28,11 @@ export const Choices = ({ choices }: { choices: RunModel['choices'] }) => (
       note={t('A guard swallows touches and rain. One finger that rests opens it.')}
     />
     <Check
+      value={choices.loud}
+      label={t('Loud voice')}
+      note={t('For a crowd: harsher, and as loud as it can be.')}
+    />
+    <Check
       value={choices.buttons}
       label={t("Use the headset's buttons")}
       note={`${t(

@@ -1,6 +1,9 @@
 import type { Catalogue } from '../../text.ts';
 
 export const run: Catalogue = {
+  'Loud voice': 'Voz fuerte',
+  'For a crowd: harsher, and as loud as it can be.':
+    'Para el gentío: más áspera y todo lo fuerte que puede ser.',
   'A run was cut off': 'Una carrera se cortó',
   'Its last sign was {time} ago. Its log is safe on this device, and its clock has gone on.':
     'Su última señal fue hace {time}. Su registro está a salvo en este dispositivo y su reloj ha seguido.',

@@ -1,6 +1,9 @@
 import type { Catalogue } from '../../text.ts';
 
 export const run: Catalogue = {
+  'Loud voice': 'Voix forte',
+  'For a crowd: harsher, and as loud as it can be.':
+    'Pour la foule\u202f: plus dure, et aussi forte que possible.',
   'A run was cut off': 'Une course a été interrompue',
   'Its last sign was {time} ago. Its log is safe on this device, and its clock has gone on.':
     'Son dernier signe date d’il y a {time}. Son enregistrement est en sûreté sur cet appareil, et son chrono a continué.',

@@ -1,6 +1,8 @@
 import type { Catalogue } from '../../text.ts';
 
 export const run: Catalogue = {
+  'Loud voice': 'Voce forte',
+  'For a crowd: harsher, and as loud as it can be.': 'Per la folla: più aspra, e forte quanto può.',
   'A run was cut off': 'Una corsa si è interrotta',
   'Its last sign was {time} ago. Its log is safe on this device, and its clock has gone on.':
     'Il suo ultimo segno è di {time} fa. Il registro è al sicuro su questo dispositivo e l’orologio è andato avanti.',

@@ -1,6 +1,8 @@
 import type { Catalogue } from '../../text.ts';
 
 export const run: Catalogue = {
+  'Loud voice': 'Voz alta',
+  'For a crowd: harsher, and as loud as it can be.': 'Para a multidão: mais áspera e tão alta quanto pode.',
   'A run was cut off': 'Uma corrida foi interrompida',
   'Its last sign was {time} ago. Its log is safe on this device, and its clock has gone on.':
     'O último sinal dela foi há {time}. O registro está seguro neste aparelho, e o relógio continuou.',
