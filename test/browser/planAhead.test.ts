@@ -129,13 +129,13 @@ describe('race day', () => {
 describe('what if', () => {
   test('runs off the page’s own thread, the same each time, with its limits in view', async () => {
     const { page, complaints, close } = await open('#/whatIf', { size: SIZES.desk });
-    await page.locator('.what-came table').first().waitFor({ timeout: 20_000 });
-    const first = await page.locator('.what-came table').first().textContent();
+    await page.locator('.what-came table').last().waitFor({ timeout: 20_000 });
+    const first = await page.locator('.what-came table').last().textContent();
     expect(await page.getByText('A model, not a forecast').isVisible()).toBe(true);
     expect(await page.getByText('Nikolaidis').isVisible()).toBe(true);
     await page.reload();
-    await page.locator('.what-came table').first().waitFor({ timeout: 20_000 });
-    expect(await page.locator('.what-came table').first().textContent()).toBe(first);
+    await page.locator('.what-came table').last().waitFor({ timeout: 20_000 });
+    expect(await page.locator('.what-came table').last().textContent()).toBe(first);
     expect(complaints).toEqual([]);
     await close();
   });
