@@ -5,6 +5,7 @@ import { withLanguage } from './core/plan/planLanguage.ts';
 import { withBelieved } from './core/review/withBelieved.ts';
 import { demoCourse } from './demo/course.ts';
 import { DEMO_PEN_S, DEMO_SEED, demoDeadM, demoPlan, demoPresses, demoRunner } from './demo/race.ts';
+import { createPageLanguage } from './languages/onPage.ts';
 import { createReviewStore } from './log/reviewStore.ts';
 import { createLogStore } from './log/store.ts';
 import { keepStorage, watchInstall } from './offline/install.ts';
@@ -16,14 +17,11 @@ import { LanguageChooser } from './screens/parts/languageChooser.tsx';
 import { later } from './screens/parts/later.tsx';
 import { OfflineState } from './screens/parts/offlineState.tsx';
 import { SoundState } from './screens/parts/soundState.tsx';
-
 import { ReadyScreen } from './screens/ready/ready.tsx';
 import { RehearseScreen } from './screens/rehearse/rehearse.tsx';
 import { watchRoute } from './screens/route.ts';
 import { RunScreen } from './screens/run/run.tsx';
 import './screens/style/all.ts';
-
-import { createPageLanguage } from './languages/onPage.ts';
 import type { Bluetooth } from './sensors/bluetooth/link.ts';
 import { whenGeolocationAllowed } from './sensors/geolocation.ts';
 import { motionLeave } from './sensors/motion.ts';

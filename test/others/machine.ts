@@ -34,13 +34,20 @@ const until = async (there: () => boolean): Promise<void> => {
 export const pretendDevices = async (): Promise<() => void> => {
   const dir = mkdtempSync(join(tmpdir(), 'soundline-devices-'));
   const children: ChildProcess[] = [];
-  const start = (path: string, args: readonly string[]): void => {
-    children.push(
-      spawn(path, args, { stdio: 'ignore', env: { ...process.env, XDG_RUNTIME_DIR: dir, HOME: dir } }),
-    );
+  const start = (path: string, args: readonly string[]): ChildProcess => {
+    const env = { ...process.env, XDG_RUNTIME_DIR: dir, HOME: dir };
+    const child = spawn(path, args, { stdio: ['ignore', 'pipe', 'ignore'], env });
+    children.push(child);
+    return child;
   };
-  const display = 90 + (process.pid % 900);
-  start(XVFB, [`:${display}`, '-screen', '0', '1400x1000x24', '-nolisten', 'tcp']);
+  // The screen takes a free number itself and says which, on its standard output, once it is there.
+  let display = '';
+  start(XVFB, ['-displayfd', '1', '-screen', '0', '1400x1000x24', '-nolisten', 'tcp']).stdout?.on(
+    'data',
+    (told: Buffer) => {
+      display += told.toString();
+    },
+  );
   const socket = join(dir, 'native');
   start(PULSE, [
     '-n',
@@ -51,8 +58,8 @@ export const pretendDevices = async (): Promise<() => void> => {
     '-L',
     `module-native-protocol-unix auth-anonymous=1 socket=${socket}`,
   ]);
-  await until(() => existsSync(socket) && existsSync(`/tmp/.X11-unix/X${display}`));
-  process.env['DISPLAY'] = `:${display}`;
+  await until(() => existsSync(socket) && display.endsWith('\n'));
+  process.env['DISPLAY'] = `:${display.trim()}`;
   process.env['PULSE_SERVER'] = `unix:${socket}`;
   return () => {
     for (const child of children) child.kill('SIGKILL');

@@ -97,5 +97,3 @@ const addTo = (g: Gaussian, row: number, col: number, value: number): void => {
   for (let j = 0; j < N; j++) g.P[row * N + j] = cov(g, row, j) + value * cov(g, col, j);
   for (let i = 0; i < N; i++) g.P[i * N + row] = cov(g, i, row) + value * cov(g, i, col);
 };
-
-/** What was known of a part of the state is given up. */

@@ -7,10 +7,10 @@ import { plainVoice } from '../cues/voices.ts';
 import { plan, play, playOut, START_MS, startS, tapeOf } from './tape.ts';
 
 const kinds = (calls: readonly Call[]): string[] => calls.map((c) => c.saying.kind);
-const only = (calls: readonly Call[], kind: Call['saying']['kind']): readonly Call[] =>
+const ofKind = (calls: readonly Call[], kind: Call['saying']['kind']): readonly Call[] =>
   calls.filter((c) => c.saying.kind === kind);
 const one = (calls: readonly Call[], kind: Call['saying']['kind']): Call => {
-  const [call, ...more] = only(calls, kind);
+  const [call, ...more] = ofKind(calls, kind);
   if (!call || more.length > 0)
     throw new Error(`${more.length + Number(call !== undefined)} calls of ${kind}`);
   return call;
@@ -37,7 +37,7 @@ describe('three kilometres run as planned', () => {
   });
 
   test('each checkpoint once, beginning on the crossing, with the drift of the crossing', () => {
-    const checkpoints = only(calls, 'checkpoint');
+    const checkpoints = ofKind(calls, 'checkpoint');
     expect(checkpoints.map((c) => c.atM)).toEqual([1500, 2500]);
     for (const call of checkpoints) {
       const trueS = tape.crossingS(call.atM ?? 0);
@@ -50,8 +50,8 @@ describe('three kilometres run as planned', () => {
 
   test('on a normal talk level so short a race has no speech to spare for boards and stations', () => {
     const usual = playOut(tape).calls;
-    expect([...only(usual, 'marker'), ...only(usual, 'station')]).toEqual([]);
-    expect(only(usual, 'checkpoint')).toHaveLength(2);
+    expect([...ofKind(usual, 'marker'), ...ofKind(usual, 'station')]).toEqual([]);
+    expect(ofKind(usual, 'checkpoint')).toHaveLength(2);
   });
 
   test('a checkpoint and a board at one place are one call', () => {
@@ -162,7 +162,7 @@ describe('the start', () => {
     expect(calls[0]).toBe(start);
     expect(startS(start)).toBeLessThan(25);
     expect(Math.abs((run.estimate.startMs ?? 0) - START_MS)).toBeLessThan(4000);
-    expect(only(calls, 'finish')).toHaveLength(1);
+    expect(ofKind(calls, 'finish')).toHaveLength(1);
   });
 
   test('gun and own clock are kept apart', () => {
@@ -183,7 +183,7 @@ describe('the start', () => {
       timeS: Math.round(phase.finishS + 40),
       ownS: Math.round(phase.finishS),
     });
-    expect(only(calls, 'checkpoint')[0]?.aheadS).toBeLessThan(-35);
+    expect(ofKind(calls, 'checkpoint')[0]?.aheadS).toBeLessThan(-35);
   });
 });
 
@@ -201,7 +201,7 @@ describe('presses', () => {
     const calls = withEvents({ atS: 1.0, event: 'ask' });
     expect(startS(one(calls, 'answer'))).toBeCloseTo((one(calls, 'start').endMs - START_MS) / 1000 + 0.3, 2);
     const late = withEvents({ atS: 447, event: 'ask' });
-    const checkpoint = only(late, 'checkpoint')[0];
+    const checkpoint = ofKind(late, 'checkpoint')[0];
     expect(Math.abs(startS(checkpoint as Call) - 447.5)).toBeLessThan(3);
     expect(one(late, 'answer').startMs).toBeGreaterThan(checkpoint?.endMs ?? 0);
   });
@@ -260,17 +260,17 @@ describe('a tunnel', () => {
   test('over a checkpoint: it is called by dead reckoning, never as sure, and the runner told before and after', () => {
     const tape = tapeOf(tunnel);
     const { calls } = playOut(tape);
-    const [first] = only(calls, 'checkpoint');
+    const [first] = ofKind(calls, 'checkpoint');
     expect(first?.why.text).toBe('crossing by dead reckoning');
     expect(first?.saying).toMatchObject({ ahead: { sure: false } });
     expect(Math.abs(startS(first as Call) - tape.crossingS(1500))).toBeLessThan(2);
-    const signals = only(calls, 'signal').map((c) => ('what' in c.saying ? c.saying.what : ''));
+    const signals = ofKind(calls, 'signal').map((c) => ('what' in c.saying ? c.saying.what : ''));
     expect(signals).toEqual(['lost', 'back']);
   });
 
   test('an outage of five minutes loses no checkpoint', () => {
     const { calls } = playOut(tapeOf({ heard: (s) => s < 400 || s > 700 }));
-    expect(only(calls, 'checkpoint').map((c) => c.atM)).toEqual([1500, 2500]);
+    expect(ofKind(calls, 'checkpoint').map((c) => c.atM)).toEqual([1500, 2500]);
   });
 });
 
