@@ -1,7 +1,7 @@
 import type { DistanceUnit } from '../../core/units/units.ts';
 import { t } from '../../languages/text.ts';
 import type { AloudModel } from '../../session/aloudModel.ts';
-import { Choice } from '../plan/field.tsx';
+import { Choice } from '../form/choice.tsx';
 import { Cautions } from '../plan/fineprint.tsx';
 import { Steps } from '../plan/steps.tsx';
 import { AloudLines } from './aloudLines.tsx';

@@ -4,6 +4,8 @@ import { ITEMS, OFFERS, type Offer, SUPPLY_NAMES } from '../../core/plan/supplie
 import { metresPer } from '../../core/units/units.ts';
 import { t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
+import { Remove } from '../form/remove.tsx';
+import { Several } from '../form/several.tsx';
 import { distance, unitName } from '../format.ts';
 import { rich } from '../parts/rich.tsx';
 import { type PlacedThing, placedThings } from './placedThings.ts';
@@ -26,6 +28,12 @@ export const PlaceTools = ({ model, pickedM, passesM, onPick }: Props) => {
   const unitM = metresPer(plan.unit);
   const nearest = Math.max(1, Math.round(atM / unitM));
   const put = (change: (p: RacePlan) => RacePlan): void => model.change(change);
+  const putBoard = (standsAtM: number | null): void =>
+    put((p) => {
+      const saysM = nearest * unitM;
+      const others = (p.wrongBoards ?? []).filter((b) => b.saysM !== saysM);
+      return { ...p, wrongBoards: [...others, { saysM, standsAtM }] };
+    });
   const inside = atM > 0 && atM < plan.distanceM;
   return (
     <>
@@ -54,23 +62,16 @@ export const PlaceTools = ({ model, pickedM, passesM, onPick }: Props) => {
           ))}
         </p>
       )}
-      <fieldset class="offers">
-        <legend class="unseen">{t('The station offers')}</legend>
-        {OFFERS.map((offer) => (
-          <label key={offer}>
-            <input
-              type="checkbox"
-              checked={offers.value.includes(offer)}
-              onChange={() => {
-                offers.value = OFFERS.filter((o) =>
-                  o === offer ? !offers.value.includes(o) : offers.value.includes(o),
-                );
-              }}
-            />
-            {t(SUPPLY_NAMES[offer])}
-          </label>
-        ))}
-      </fieldset>
+      <Several
+        label={t('The station offers')}
+        labelUnseen
+        options={OFFERS}
+        chosen={offers.value}
+        textOf={(offer) => t(SUPPLY_NAMES[offer])}
+        onChange={(chosen) => {
+          offers.value = chosen;
+        }}
+      />
       <div class="buttons">
         <button
           type="button"
@@ -95,34 +96,10 @@ export const PlaceTools = ({ model, pickedM, passesM, onPick }: Props) => {
         >
           {t('Checkpoint here')}
         </button>
-        <button
-          type="button"
-          disabled={!inside}
-          onClick={() =>
-            put((p) => ({
-              ...p,
-              wrongBoards: [
-                ...(p.wrongBoards ?? []).filter((b) => b.saysM !== nearest * unitM),
-                { saysM: nearest * unitM, standsAtM: atM },
-              ],
-            }))
-          }
-        >
+        <button type="button" disabled={!inside} onClick={() => putBoard(atM)}>
           {t('Board {n} stands here', { n: nearest })}
         </button>
-        <button
-          type="button"
-          disabled={!inside}
-          onClick={() =>
-            put((p) => ({
-              ...p,
-              wrongBoards: [
-                ...(p.wrongBoards ?? []).filter((b) => b.saysM !== nearest * unitM),
-                { saysM: nearest * unitM, standsAtM: null },
-              ],
-            }))
-          }
-        >
+        <button type="button" disabled={!inside} onClick={() => putBoard(null)}>
           {t('Do not trust board {n}', { n: nearest })}
         </button>
         {mouthM.value === null ? (
@@ -176,17 +153,13 @@ const Things = ({
           </th>
           <td>{t(thing.text)}</td>
           <td>
-            <button
-              type="button"
-              class="small-button"
-              aria-label={t('Remove {what} at {place}', {
+            <Remove
+              label={t('Remove {what} at {place}', {
                 what: thing.text,
                 place: distance(thing.atM, unit, 2),
               })}
               onClick={() => model.change(thing.without)}
-            >
-              ×
-            </button>
+            />
           </td>
         </tr>
       ))}

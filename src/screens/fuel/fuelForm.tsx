@@ -1,12 +1,15 @@
 import { ITEMS, SUPPLY_NAMES } from '../../core/plan/supplies.ts';
 import { t } from '../../languages/text.ts';
 import type { PrepareModel } from '../../session/prepareModel.ts';
-import { Choice, Field } from '../plan/field.tsx';
+import { Choice } from '../form/choice.tsx';
+import { Field } from '../form/field.tsx';
+import { Form } from '../form/form.tsx';
+import { Select } from '../form/select.tsx';
 
 export const FuelForm = ({ model, error }: { model: PrepareModel; error: string | null }) => {
   const draft = model.draft.value;
   return (
-    <form class="plan-form" onSubmit={(event) => event.preventDefault()} aria-label={t('Fuel')}>
+    <Form label={t('Fuel')}>
       <Choice
         label={t('Take it')}
         name="fuelHow"
@@ -27,23 +30,12 @@ export const FuelForm = ({ model, error }: { model: PrepareModel; error: string 
           onChange={(gPerHour) => model.set({ gPerHour })}
         />
       )}
-      <div class="field">
-        <label for="fuel-item">{t('What you take')}</label>
-        <select
-          id="fuel-item"
-          value={draft.item}
-          onChange={(event) => {
-            const item = ITEMS.find((name) => name === event.currentTarget.value);
-            if (item) model.set({ item });
-          }}
-        >
-          {ITEMS.map((item) => (
-            <option key={item} value={item}>
-              {t(SUPPLY_NAMES[item])}
-            </option>
-          ))}
-        </select>
-      </div>
+      <Select
+        label={t('What you take')}
+        options={ITEMS.map((item) => [item, t(SUPPLY_NAMES[item])] as const)}
+        value={draft.item}
+        onChange={(item) => model.set({ item })}
+      />
       <Field
         label={t('Carbohydrate in one')}
         keys="decimal"
@@ -63,6 +55,6 @@ export const FuelForm = ({ model, error }: { model: PrepareModel; error: string 
           'For breakfast and the days before. It stays on this device; leave it out and figures are for each kg.',
         )}
       />
-    </form>
+    </Form>
   );
 };

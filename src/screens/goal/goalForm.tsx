@@ -3,8 +3,11 @@ import { t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import type { ResultDraft } from '../../session/prepareDraft.ts';
 import type { PrepareModel } from '../../session/prepareModel.ts';
+import { Field } from '../form/field.tsx';
+import { Form } from '../form/form.tsx';
+import { Remove } from '../form/remove.tsx';
+import { changedAt, withoutAt } from '../form/rows.ts';
 import { shortDistance, unitName } from '../format.ts';
-import { Field } from '../plan/field.tsx';
 
 const MOST_RESULTS = 6;
 
@@ -15,10 +18,10 @@ export const GoalForm = ({ model, plan }: { model: PrepareModel; plan: PlanModel
   const unit = unitName(form.unit);
   const { errors } = model.goal.value;
   const setRow = (i: number, change: Partial<ResultDraft>): void =>
-    model.set({ results: draft.results.map((row, j) => (j === i ? { ...row, ...change } : row)) });
+    model.set({ results: changedAt(draft.results, i, change) });
   const goalError = reading.ok ? null : (reading.errors.find((e) => e.field === 'goal')?.text ?? null);
   return (
-    <form class="plan-form" onSubmit={(event) => event.preventDefault()} aria-label={t('Results and goal')}>
+    <Form label={t('Results and goal')}>
       {draft.results.map((row, i) => (
         <fieldset class="result" key={i}>
           <legend>{t('Recent result {n}', { n: i + 1 })}</legend>
@@ -37,14 +40,10 @@ export const GoalForm = ({ model, plan }: { model: PrepareModel; plan: PlanModel
             onChange={(weeksAgo) => setRow(i, { weeksAgo })}
             after={
               draft.results.length > 1 && (
-                <button
-                  type="button"
-                  class="small-button"
-                  aria-label={t('Remove result {n}', { n: i + 1 })}
-                  onClick={() => model.set({ results: draft.results.filter((_, j) => j !== i) })}
-                >
-                  ×
-                </button>
+                <Remove
+                  label={t('Remove result {n}', { n: i + 1 })}
+                  onClick={() => model.set({ results: withoutAt(draft.results, i) })}
+                />
               )
             }
           />
@@ -92,7 +91,7 @@ export const GoalForm = ({ model, plan }: { model: PrepareModel; plan: PlanModel
         })}
       />
       <GoalOffers model={model} plan={plan} />
-    </form>
+    </Form>
   );
 };
 

@@ -1,7 +1,7 @@
 import { t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import type { PrepareModel } from '../../session/prepareModel.ts';
-import { Choice } from '../plan/field.tsx';
+import { Choice } from '../form/choice.tsx';
 import { Steps } from '../plan/steps.tsx';
 import { BandPage } from './bandPage.tsx';
 import { RacePage } from './racePage.tsx';

@@ -1,7 +1,8 @@
 import { message } from '../../core/units/message.ts';
 import { t } from '../../languages/text.ts';
-import type { DraftField, PlanDraft } from '../../session/planDraft.ts';
-import { Choice, Field } from './field.tsx';
+import { Choice } from '../form/choice.tsx';
+import { Field } from '../form/field.tsx';
+import type { PlanFields } from './planFields.ts';
 import { type RowWords, TimeRows } from './timeRows.tsx';
 
 const SPLIT: RowWords = {
@@ -17,15 +18,8 @@ const CUT_OFF: RowWords = {
   add: message('Add a cut-off'),
 };
 
-interface Props {
-  readonly draft: PlanDraft;
-  readonly set: (change: Partial<PlanDraft>) => void;
-  readonly errorOf: (field: DraftField, row?: number | null) => string | null;
-  readonly unit: string;
-}
-
 /** Another goal, the pacer, the rival and the race's own cut-offs: whatever else a time is held against. */
-export const Company = (props: Props) => (
+export const Company = (props: PlanFields) => (
   <>
     <SecondGoal {...props} />
     <Pacer {...props} />
@@ -34,7 +28,7 @@ export const Company = (props: Props) => (
   </>
 );
 
-const SecondGoal = ({ draft, set, errorOf }: Props) => (
+const SecondGoal = ({ draft, set, errorOf }: PlanFields) => (
   <fieldset class="supplies">
     <legend>{t('Second goal')}</legend>
     <Choice
@@ -57,7 +51,7 @@ const SecondGoal = ({ draft, set, errorOf }: Props) => (
   </fieldset>
 );
 
-const Pacer = ({ draft, set, errorOf }: Props) => (
+const Pacer = ({ draft, set, errorOf }: PlanFields) => (
   <fieldset class="supplies">
     <legend>{t('Pacer')}</legend>
     <Field
@@ -83,7 +77,7 @@ const Pacer = ({ draft, set, errorOf }: Props) => (
   </fieldset>
 );
 
-const Rival = ({ draft, set, errorOf, unit }: Props) => (
+const Rival = ({ draft, set, errorOf, unit }: PlanFields) => (
   <fieldset class="supplies">
     <legend>{t('Rival or friend')}</legend>
     <Field label={t('Who')} value={draft.rivalName} onChange={(rivalName) => set({ rivalName })} />
@@ -107,7 +101,7 @@ const Rival = ({ draft, set, errorOf, unit }: Props) => (
   </fieldset>
 );
 
-const CutOffs = ({ draft, set, errorOf, unit }: Props) => (
+const CutOffs = ({ draft, set, errorOf, unit }: PlanFields) => (
   <fieldset class="supplies">
     <legend>{t('Cut-offs of the race')}</legend>
     <TimeRows

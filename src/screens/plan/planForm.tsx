@@ -3,9 +3,13 @@ import { metresPer } from '../../core/units/units.ts';
 import { t } from '../../languages/text.ts';
 import { atDistance, type DraftField, inUnit, type PlanDraft } from '../../session/planDraft.ts';
 import type { PlanModel } from '../../session/planModel.ts';
+import { Choice } from '../form/choice.tsx';
+import { Field } from '../form/field.tsx';
+import { Form } from '../form/form.tsx';
+import { Select } from '../form/select.tsx';
 import { unitName } from '../format.ts';
 import { Company } from './company.tsx';
-import { Choice, Field } from './field.tsx';
+import type { PlanFields } from './planFields.ts';
 import { FuelRows, StationRows } from './supplyRows.tsx';
 
 export const PlanForm = ({ model }: { model: PlanModel }) => {
@@ -18,34 +22,26 @@ export const PlanForm = ({ model }: { model: PlanModel }) => {
   };
   const errorOf = (field: DraftField, row: number | null = null): string | null =>
     reading.ok ? null : (reading.errors.find((e) => e.field === field && e.row === row)?.text ?? null);
+  const fields: PlanFields = { draft, set, errorOf, unit };
   const preset = presetAt(Number(draft.distance) * metresPer(draft.unit));
 
   return (
-    <form class="plan-form" onSubmit={(event) => event.preventDefault()} aria-label={t('Race plan')}>
+    <Form label={t('Race plan')}>
       <Field
         label={t('Name')}
         value={draft.name}
         onChange={(name) => set({ name })}
         error={errorOf('name')}
       />
-      <div class="field">
-        <label for="preset">{t('Race')}</label>
-        <select
-          id="preset"
-          value={preset?.name ?? ''}
-          onChange={(event) => {
-            const chosen = PRESETS.find((p) => p.name === event.currentTarget.value);
-            if (chosen) model.draft.value = atDistance(draft, chosen.distanceM);
-          }}
-        >
-          {PRESETS.map((p) => (
-            <option key={p.name} value={p.name}>
-              {t(p.label)}
-            </option>
-          ))}
-          <option value="">{t('Another distance')}</option>
-        </select>
-      </div>
+      <Select
+        label={t('Race')}
+        options={[...PRESETS.map((p) => [p.name, t(p.label)] as const), ['', t('Another distance')] as const]}
+        value={preset?.name ?? ''}
+        onChange={(name) => {
+          const chosen = PRESETS.find((p) => p.name === name);
+          if (chosen) model.draft.value = atDistance(draft, chosen.distanceM);
+        }}
+      />
       <Field
         label={t('Distance')}
         keys="decimal"
@@ -83,61 +79,8 @@ export const PlanForm = ({ model }: { model: PlanModel }) => {
         value={draft.goalBy}
         onChange={(goalBy) => set({ goalBy })}
       />
-      <fieldset class="leg">
-        <legend>{t('Opening')}</legend>
-        <Field
-          label={t('Until||place')}
-          keys="decimal"
-          unit={unit}
-          value={draft.openingUntil}
-          onChange={(openingUntil) => set({ openingUntil })}
-          error={errorOf('openingUntil')}
-        />
-        <Field
-          label={t('Quicker by')}
-          keys="decimal"
-          unit={paceStep}
-          value={draft.openingQuicker}
-          onChange={(openingQuicker) => set({ openingQuicker })}
-          error={errorOf('openingQuicker')}
-        />
-        <Choice
-          label={t('The seconds won here are')}
-          name="openingWins"
-          options={[
-            ['kept', t('Kept||seconds')],
-            ['spent', t('Spent evenly')],
-          ]}
-          value={draft.openingWins}
-          onChange={(openingWins) => set({ openingWins })}
-        />
-        {reading.ok && reading.notice !== null && (
-          <p class="field-error" role="status">
-            {reading.notice} <a href="#/whatIf">{t('What if?')}</a>
-          </p>
-        )}
-        <p class="note">{t('Leave both empty for none.')}</p>
-      </fieldset>
-      <fieldset class="leg">
-        <legend>{t('Push||noun')}</legend>
-        <Field
-          label={t('From||place')}
-          keys="decimal"
-          unit={unit}
-          value={draft.pushFrom}
-          onChange={(pushFrom) => set({ pushFrom })}
-          error={errorOf('pushFrom')}
-        />
-        <Field
-          label={t('Quicker by')}
-          keys="decimal"
-          unit={paceStep}
-          value={draft.pushQuicker}
-          onChange={(pushQuicker) => set({ pushQuicker })}
-          error={errorOf('pushQuicker')}
-        />
-        <p class="note">{t('Offered on the day only if the numbers allow it.')}</p>
-      </fieldset>
+      <Opening {...fields} paceStep={paceStep} notice={reading.ok ? reading.notice : null} />
+      <Push {...fields} paceStep={paceStep} />
       <Field
         label={t('Checkpoints')}
         keys="text"
@@ -157,9 +100,79 @@ export const PlanForm = ({ model }: { model: PlanModel }) => {
         value={draft.pacing}
         onChange={(pacing) => set({ pacing })}
       />
-      <Company draft={draft} set={set} errorOf={errorOf} unit={unit} />
-      <StationRows draft={draft} set={set} errorOf={errorOf} unit={unit} />
-      <FuelRows draft={draft} set={set} errorOf={errorOf} unit={unit} />
-    </form>
+      <Company {...fields} />
+      <StationRows {...fields} />
+      <FuelRows {...fields} />
+    </Form>
   );
 };
+
+interface LegFields extends PlanFields {
+  /** Of a pace: `s per km`. */
+  readonly paceStep: string;
+}
+
+/** @param notice  what the form has to say of the opening */
+const Opening = (props: LegFields & { readonly notice: string | null }) => {
+  const { draft, set, errorOf, unit, paceStep, notice } = props;
+  return (
+    <fieldset class="leg">
+      <legend>{t('Opening')}</legend>
+      <Field
+        label={t('Until||place')}
+        keys="decimal"
+        unit={unit}
+        value={draft.openingUntil}
+        onChange={(openingUntil) => set({ openingUntil })}
+        error={errorOf('openingUntil')}
+      />
+      <Field
+        label={t('Quicker by')}
+        keys="decimal"
+        unit={paceStep}
+        value={draft.openingQuicker}
+        onChange={(openingQuicker) => set({ openingQuicker })}
+        error={errorOf('openingQuicker')}
+      />
+      <Choice
+        label={t('The seconds won here are')}
+        name="openingWins"
+        options={[
+          ['kept', t('Kept||seconds')],
+          ['spent', t('Spent evenly')],
+        ]}
+        value={draft.openingWins}
+        onChange={(openingWins) => set({ openingWins })}
+      />
+      {notice !== null && (
+        <p class="field-error" role="status">
+          {notice} <a href="#/whatIf">{t('What if?')}</a>
+        </p>
+      )}
+      <p class="note">{t('Leave both empty for none.')}</p>
+    </fieldset>
+  );
+};
+
+const Push = ({ draft, set, errorOf, unit, paceStep }: LegFields) => (
+  <fieldset class="leg">
+    <legend>{t('Push||noun')}</legend>
+    <Field
+      label={t('From||place')}
+      keys="decimal"
+      unit={unit}
+      value={draft.pushFrom}
+      onChange={(pushFrom) => set({ pushFrom })}
+      error={errorOf('pushFrom')}
+    />
+    <Field
+      label={t('Quicker by')}
+      keys="decimal"
+      unit={paceStep}
+      value={draft.pushQuicker}
+      onChange={(pushQuicker) => set({ pushQuicker })}
+      error={errorOf('pushQuicker')}
+    />
+    <p class="note">{t('Offered on the day only if the numbers allow it.')}</p>
+  </fieldset>
+);

@@ -1,5 +1,6 @@
 import { t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
+import { Remove } from '../form/remove.tsx';
 import { distance, span, unitName } from '../format.ts';
 
 /** Plans that are put aside; one of them in the form at a time. */
@@ -29,14 +30,10 @@ export const PlanShelf = ({ model }: { model: PlanModel }) => {
             >
               {t('Take||a plan')}
             </button>
-            <button
-              type="button"
-              class="small-button"
-              aria-label={t('Remove {name}, {time}', { name: plan.name, time: span(plan.goalS) })}
+            <Remove
+              label={t('Remove {name}, {time}', { name: plan.name, time: span(plan.goalS) })}
               onClick={() => remove(id)}
-            >
-              ×
-            </button>
+            />
           </span>
         </div>
       ))}

@@ -1,14 +1,15 @@
 import type { Message } from '../../core/units/message.ts';
 import { t } from '../../languages/text.ts';
 import type { DraftField, TimeRow } from '../../session/planDraft.ts';
-import { Field } from './field.tsx';
+import { Field } from '../form/field.tsx';
+import { Remove } from '../form/remove.tsx';
+import { changedAt, withoutAt } from '../form/rows.ts';
+import type { PlanFields } from './planFields.ts';
 
-interface Props {
+interface Props extends Pick<PlanFields, 'errorOf' | 'unit'> {
   readonly rows: readonly TimeRow[];
   readonly field: DraftField;
   readonly onChange: (rows: readonly TimeRow[]) => void;
-  readonly errorOf: (field: DraftField, row?: number | null) => string | null;
-  readonly unit: string;
   readonly words: RowWords;
 }
 
@@ -24,8 +25,7 @@ const numbered = (text: Message, i: number): string => t({ ...text, values: { n:
 
 /** Places with a time each. */
 export const TimeRows = ({ rows, field, onChange, errorOf, unit, words }: Props) => {
-  const set = (i: number, change: Partial<TimeRow>): void =>
-    onChange(rows.map((row, j) => (j === i ? { ...row, ...change } : row)));
+  const set = (i: number, change: Partial<TimeRow>): void => onChange(changedAt(rows, i, change));
   return (
     <>
       {rows.map((row, i) => (
@@ -42,16 +42,7 @@ export const TimeRows = ({ rows, field, onChange, errorOf, unit, words }: Props)
             label={numbered(words.time, i)}
             value={row.time}
             onChange={(time) => set(i, { time })}
-            after={
-              <button
-                type="button"
-                class="small-button"
-                aria-label={numbered(words.remove, i)}
-                onClick={() => onChange(rows.filter((_, j) => j !== i))}
-              >
-                ×
-              </button>
-            }
+            after={<Remove label={numbered(words.remove, i)} onClick={() => onChange(withoutAt(rows, i))} />}
           />
         </div>
       ))}
