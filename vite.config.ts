@@ -11,7 +11,7 @@ const noPolicyInDev = (): Plugin => ({
 });
 
 /** Languages whose voice is stored only where it is chosen; English stands in for all of them, so everybody has it. */
-const CHOSEN_VOICES = readdirSync('src/languages', { withFileTypes: true })
+const CHOSEN_VOICES = readdirSync(new URL('src/languages', import.meta.url), { withFileTypes: true })
   .filter((entry) => entry.isDirectory() && entry.name !== 'en')
   .map((entry) => `voice/${entry.name}-*.mp3`);
 /** Named in src/offline/keepVoice.ts too. */
