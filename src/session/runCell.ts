@@ -73,7 +73,8 @@ const elapsedS = (phase: Phase, atMs: number): number | null => {
 };
 
 /** A call that was handed over to be sounded: its words stay for the book, its clips need not for hours. */
-const said = (call: Call): Call => ({ ...call, utterance: { ...call.utterance, parts: [] } });
+const said = (call: Call): Call => ({ ...call, utterance: { ...call.utterance, parts: NO_PARTS } });
+const NO_PARTS: Call['utterance']['parts'] = [];
 
 export const createRunCell = (config: RunConfig, record: (input: RunInput) => void = () => {}): RunCell => {
   let run = beginRun(config);
