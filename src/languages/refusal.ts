@@ -8,6 +8,7 @@ const FOUND: Readonly<Record<string, Message>> = {
   less: message('less||found in a file'),
   'no line': message('no line||found in a file'),
   'no element': message('no element||found in a file'),
+  'no track': message('no track||found in a file'),
   'no track, route or waypoint': message('no track, route or waypoint||found in a file'),
 };
 const PLACES: Readonly<Record<string, Message>> = {
@@ -24,6 +25,7 @@ export const expectedOf = ({ expected, phrase }: DoorError): Message =>
 
 const COUNTED: readonly (readonly [RegExp, (n: string) => Message])[] = [
   [/^(\d+) characters$/, (n) => message('{n} characters', { n })],
+  [/^(\d+) without one$/, (n) => message('{n} without one||points without a time', { n })],
   [/^a list of (\d+)$/, (n) => message('a list of {n}', { n })],
   [/^text that begins with (.+)$/, (start) => message('text that begins with {start}', { start })],
 ];

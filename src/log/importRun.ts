@@ -6,6 +6,7 @@ import { type DoorError, err, ok, type Result } from '../core/units/result.ts';
 import { type KeptRun, parseBackup } from './exportBackup.ts';
 import { parseFixLog } from './fixLog.ts';
 import { writeLogLine } from './logLine.ts';
+import { recordingOf } from './recordedTrack.ts';
 
 /** Runs from a file, and what of it could not be used. */
 export interface Imported {
@@ -50,41 +51,6 @@ const keptOf = (
   return ok({ id: Math.round(first.atMs), planFile: plan, lines: inputs.map(writeLogLine) });
 };
 
-/** Fixes of a GPX file as a log: they have no time of arrival but their own. */
-const readGpxRun = (
-  text: string,
-): Result<{ name: string | null; inputs: RunInput[]; skipped: number }, DoorError> => {
-  const gpx = parseGpx(text);
-  if (!gpx.ok) return gpx;
-  const points = [...gpx.value.tracks, ...gpx.value.routes].flatMap((p) => p.segments.flat());
-  const timed = points
-    .flatMap((p) => (p.timeMs === null ? [] : [{ ...p, timeMs: p.timeMs }]))
-    .sort((a, b) => a.timeMs - b.timeMs)
-    .filter((p, i, all) => p.timeMs !== all[i - 1]?.timeMs);
-  if (timed.length < 2)
-    return err({
-      place: 'trkpt',
-      expected: 'a track whose points have a time',
-      found: `${points.length} without one`,
-    });
-  const inputs = timed.map(
-    (p): RunInput => ({
-      type: 'fix',
-      atMs: p.timeMs,
-      fix: {
-        timestampMs: p.timeMs,
-        latitudeDeg: p.latitudeDeg,
-        longitudeDeg: p.longitudeDeg,
-        accuracyM: null,
-        speedMps: null,
-        altitudeM: p.elevationM,
-      },
-    }),
-  );
-  const name = gpx.value.tracks[0]?.name ?? gpx.value.name ?? null;
-  return ok({ name, inputs, skipped: gpx.value.skipped + points.length - timed.length });
-};
-
 /**
  * Runs from a file of any of our kinds: a backup or a single run with its plan, a fix log, or a GPX track with times
  * from anywhere. It is told by what is in it, not by its name.
@@ -96,11 +62,14 @@ export const importRuns = (
   unnamed: Unnamed = ENGLISH,
 ): Result<Imported, DoorError> => {
   if (/^\uFEFF?\s*</.test(text)) {
-    const got = readGpxRun(text);
-    if (!got.ok) return got;
-    const named = { ...unnamed, name: got.value.name ?? unnamed.name };
-    const run = keptOf(named, got.value.inputs, planFile);
-    return run.ok ? ok({ runs: [run.value], skipped: got.value.skipped }) : run;
+    const gpx = parseGpx(text);
+    if (!gpx.ok) return gpx;
+    const recording = recordingOf(gpx.value);
+    if (!recording.ok) return recording;
+    const { inputs, skipped } = recording.value;
+    const name = gpx.value.tracks[0]?.name ?? gpx.value.name ?? unnamed.name;
+    const run = keptOf({ ...unnamed, name }, inputs, planFile);
+    return run.ok ? ok({ runs: [run.value], skipped }) : run;
   }
   if (/^\uFEFF?\s*\{\s*"format"/.test(text)) {
     const got = parseBackup(text);

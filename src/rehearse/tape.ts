@@ -10,7 +10,7 @@ import { type DoorError, ok, type Result } from '../core/units/result.ts';
 import { demoCourse } from '../demo/course.ts';
 import { DEMO_PEN_S, DEMO_SEED, demoDeadM, demoPlan, demoPresses, demoRunner } from '../demo/race.ts';
 import { parseFixLog } from '../log/fixLog.ts';
-import { recordingOf } from '../sensors/recorded.ts';
+import { recordingOf } from '../log/recordedTrack.ts';
 import { NO_PRESSES, simulate } from '../sensors/simulated.ts';
 import { OPEN_SKY, TOWN } from '../sensors/simulatedReceiver.ts';
 import { roadOf } from '../sensors/simulatedRoad.ts';

@@ -126,6 +126,20 @@ describe('damage', () => {
     expect(!got.ok && got.error.place).toContain('line 2');
   });
 
+  test('a point of a track with a time of another year is left out, and counted', () => {
+    const point = (i: number, time: string): string =>
+      `<trkpt lat="${54 + i * 1e-3}" lon="7"><time>${time}</time></trkpt>`;
+    const points = Array.from({ length: 20 }, (_, i) =>
+      point(i, new Date(START_MS + 30_000 * i).toISOString()),
+    );
+    const got = importRuns(
+      `<gpx><trk><trkseg>${point(5, '1970-01-01T00:00:01Z')}${points.join('')}</trkseg></trk></gpx>`,
+      null,
+    );
+    expect(got.ok && got.value.skipped).toBe(1);
+    expect(got.ok && got.value.runs.map((run) => [run.id, run.lines.length])).toEqual([[START_MS, 20]]);
+  });
+
   test('any text is refused or read, never thrown at', () => {
     void fc.assert(
       fc.property(fc.string({ maxLength: 200 }), (text) => {

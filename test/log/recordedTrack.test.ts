@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { parseGpx } from '../../src/core/course/gpx.ts';
-import { type Recording, recordingOf } from '../../src/sensors/recorded.ts';
+import { type Recording, recordingOf } from '../../src/log/recordedTrack.ts';
 
 const track = (points: readonly (readonly [lat: string, time: string])[]): string =>
   `<gpx><trk><trkseg>${points
