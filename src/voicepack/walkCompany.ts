@@ -1,5 +1,6 @@
-import { type CompanySaying, REMINDERS } from '../core/cues/companySaying.ts';
+import type { CompanySaying } from '../core/cues/companySaying.ts';
 import type { Ahead } from '../core/cues/saying.ts';
+import { MORNING } from '../core/plan/morning.ts';
 import { ADVICE } from '../core/plan/pacerAdvice.ts';
 
 const EVEN: Ahead = { side: 'even', seconds: 0, sure: true };
@@ -12,5 +13,5 @@ export function* everyCompanySaying(): Generator<CompanySaying> {
   }
   yield { kind: 'noPacer' };
   for (const ahead of [EVEN, BEHIND]) yield { kind: 'rival', ahead };
-  for (const what of REMINDERS) yield { kind: 'reminder', what };
+  for (const what of MORNING) yield { kind: 'reminder', what };
 }

@@ -1,20 +1,6 @@
+import type { MorningStep } from '../plan/morning.ts';
 import type { Advice } from '../plan/pacerAdvice.ts';
 import type { Ahead } from './saying.ts';
-
-/** What the morning of a race asks for, in its order. */
-export const REMINDERS = [
-  'wake',
-  'breakfast',
-  'leave',
-  'lastDrink',
-  'arrive',
-  'warmUp',
-  'strides',
-  'layers',
-  'pen',
-  'gun',
-] as const;
-export type Reminder = (typeof REMINDERS)[number];
 
 /** What a call about others, or before the race, means, in no language; ranges as in saying.ts. */
 export type CompanySaying =
@@ -33,4 +19,4 @@ export type CompanySaying =
   | { readonly kind: 'noPacer' }
   /** Against the rival's schedule at a checkpoint. */
   | { readonly kind: 'rival'; readonly ahead: Ahead }
-  | { readonly kind: 'reminder'; readonly what: Reminder };
+  | { readonly kind: 'reminder'; readonly what: MorningStep };

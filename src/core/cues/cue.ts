@@ -1,3 +1,4 @@
+import type { Progress } from '../estimate/progress.ts';
 import type { Message } from '../units/message.ts';
 import type { Saying } from './saying.ts';
 import type { Topic } from './talk.ts';
@@ -44,6 +45,28 @@ export interface Cue {
   readonly distanceM: number | null;
   readonly why: Message;
 }
+
+/** What the runner asked for, by voice or by a press: said at once, and nothing of the drift in it. */
+export const answer = (
+  { nowMs, progress }: { readonly nowMs: number; readonly progress: Progress },
+  saying: Saying,
+  shelfLifeMs: number,
+  why: Message,
+): Cue => ({
+  topic: 'answer',
+  saying,
+  importance: IMPORTANCE.answer,
+  manner: 'answer',
+  dueMs: nowMs,
+  expiresMs: nowMs + shelfLifeMs,
+  onlyShort: false,
+  spare: false,
+  atM: null,
+  aheadS: null,
+  aheadSdS: null,
+  distanceM: progress.distanceM,
+  why,
+});
 
 /** What a rule found at a moment: its own state from here on, and perhaps a cue. `null` instead: nothing changed. */
 export interface Found<Watch> {

@@ -1,6 +1,6 @@
-import type { Reminder } from '../../core/cues/companySaying.ts';
 import type { NoticeName } from '../../core/cues/notice.ts';
 import type { Ahead } from '../../core/cues/saying.ts';
+import type { MorningStep } from '../../core/plan/morning.ts';
 import type { Advice } from '../../core/plan/pacerAdvice.ts';
 import type { Effort, LegKind } from '../../core/plan/practicePlan.ts';
 import type { Item, Offer } from '../../core/plan/supplies.ts';
@@ -101,7 +101,7 @@ export interface Tongue {
   /** What the runner carries. */
   readonly items: Readonly<Record<Item, string>>;
   readonly advice: Readonly<Record<Advice, string>>;
-  readonly reminders: Readonly<Record<Reminder, string>>;
+  readonly reminders: Readonly<Record<MorningStep, string>>;
   /** What happened, and what that means for the runner. */
   readonly notices: Readonly<Record<NoticeName, readonly [happened: string, so: string | null]>>;
   readonly legs: Readonly<Record<LegKind, string>>;

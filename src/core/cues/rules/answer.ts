@@ -1,6 +1,6 @@
 import type { Progress } from '../../estimate/progress.ts';
 import { message } from '../../units/message.ts';
-import { type Cue, IMPORTANCE } from '../cue.ts';
+import { answer, type Cue } from '../cue.ts';
 import { isReckoned, type Moment } from '../moment.ts';
 import type { Race } from '../race.ts';
 import { aheadFor, forecastFor } from '../rounding.ts';
@@ -15,21 +15,13 @@ const SHELF_LIFE_MS = 15_000;
 const MOST_FINISH_SD_S = 150;
 
 /** Before the start there is nothing to be ahead of. */
-export const answerBeforeStart = (race: Race, nowMs: number, progress: Progress): Cue => ({
-  topic: 'answer',
-  saying: { kind: 'answer', distanceM: progress.distanceM, unit: race.plan.unit, ahead: null, finishS: null },
-  importance: IMPORTANCE.answer,
-  manner: 'answer',
-  dueMs: nowMs,
-  expiresMs: nowMs + SHELF_LIFE_MS,
-  onlyShort: false,
-  spare: false,
-  atM: null,
-  aheadS: null,
-  aheadSdS: null,
-  distanceM: progress.distanceM,
-  why: message('asked||why something was said'),
-});
+export const answerBeforeStart = (race: Race, nowMs: number, progress: Progress): Cue =>
+  answer(
+    { nowMs, progress },
+    { kind: 'answer', distanceM: progress.distanceM, unit: race.plan.unit, ahead: null, finishS: null },
+    SHELF_LIFE_MS,
+    message('asked||why something was said'),
+  );
 
 export const answerCue = (moment: Moment): Cue => {
   const { race, nowMs, progress } = moment;
@@ -41,7 +33,6 @@ export const answerCue = (moment: Moment): Cue => {
   const cue = answerBeforeStart(race, nowMs, progress);
   return {
     ...cue,
-    topic: 'answer',
     saying: {
       kind: 'answer',
       distanceM: Math.round(progress.distanceM),

@@ -1,7 +1,7 @@
 import { evenShareAt, pacerHeading } from '../../plan/pacer.ts';
 import { adviceFor } from '../../plan/pacerAdvice.ts';
-import { type Message, message } from '../../units/message.ts';
-import { type Cue, IMPORTANCE } from '../cue.ts';
+import { message } from '../../units/message.ts';
+import { answer, type Cue } from '../cue.ts';
 import { isReckoned, type Moment } from '../moment.ts';
 import { aheadFor, forecastFor } from '../rounding.ts';
 
@@ -14,29 +14,13 @@ const SHELF_LIFE_MS = 15_000;
 /** Before this much of the race nothing can be told. */
 const LEAST_M = 500;
 
-const cueWith = (moment: Moment, saying: Cue['saying'], why: Message): Cue => ({
-  topic: 'answer',
-  saying,
-  importance: IMPORTANCE.answer,
-  manner: 'answer',
-  dueMs: moment.nowMs,
-  expiresMs: moment.nowMs + SHELF_LIFE_MS,
-  onlyShort: false,
-  spare: false,
-  atM: null,
-  aheadS: null,
-  aheadSdS: null,
-  distanceM: moment.progress.distanceM,
-  why,
-});
-
 /** The answer to 'level with the pacer now'. `gunMs`: when the gun was heard; null where it was not. */
 export const pacerCue = (moment: Moment, gunMs: number | null): Cue => {
   const { race, progress, nowMs, startMs } = moment;
   const { plan } = race;
   const { pacer } = plan;
   if (pacer === undefined)
-    return cueWith(moment, { kind: 'noPacer' }, message('level, but the plan has no pacer'));
+    return answer(moment, { kind: 'noPacer' }, SHELF_LIFE_MS, message('level, but the plan has no pacer'));
   const lineAfterGunS = gunMs === null ? null : Math.max(0, (startMs - gunMs) / 1000);
   const heading = pacerHeading(
     {
@@ -49,7 +33,7 @@ export const pacerCue = (moment: Moment, gunMs: number | null): Cue => {
     pacer,
   );
   const advice = progress.distanceM < LEAST_M ? 'unsure' : adviceFor(heading, plan.goalS, plan.goalBy);
-  return cueWith(
+  return answer(
     moment,
     {
       kind: 'pacer',
@@ -59,6 +43,7 @@ export const pacerCue = (moment: Moment, gunMs: number | null): Cue => {
       flag: aheadFor(-heading.offFlag.s, heading.offFlag.sdS, isReckoned(moment)),
       advice,
     },
+    SHELF_LIFE_MS,
     message('level with the pacer'),
   );
 };

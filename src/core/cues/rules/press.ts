@@ -1,5 +1,5 @@
 import { message } from '../../units/message.ts';
-import { type Cue, IMPORTANCE } from '../cue.ts';
+import { answer, type Cue } from '../cue.ts';
 import type { Moment } from '../moment.ts';
 
 /**
@@ -8,18 +8,5 @@ import type { Moment } from '../moment.ts';
  */
 const SHELF_LIFE_MS = 10_000;
 
-export const noBoardCue = ({ nowMs, progress }: Moment): Cue => ({
-  topic: 'answer',
-  saying: { kind: 'marker', what: 'noBoard' },
-  importance: IMPORTANCE.answer,
-  manner: 'answer',
-  dueMs: nowMs,
-  expiresMs: nowMs + SHELF_LIFE_MS,
-  onlyShort: false,
-  spare: false,
-  atM: null,
-  aheadS: null,
-  aheadSdS: null,
-  distanceM: progress.distanceM,
-  why: message('a press with no board near'),
-});
+export const noBoardCue = (moment: Moment): Cue =>
+  answer(moment, { kind: 'marker', what: 'noBoard' }, SHELF_LIFE_MS, message('a press with no board near'));

@@ -1,3 +1,4 @@
+import type { MorningStep } from '../../plan/morning.ts';
 import { type Message, message } from '../../units/message.ts';
 import type { CautionKey } from '../cautions.ts';
 import { breakfastFor } from '../fuel/carbohydrate.ts';
@@ -6,23 +7,9 @@ import { layersFor } from './layers.ts';
 import { raceDayTimes } from './raceDayTimes.ts';
 import type { RaceDayWish } from './raceDayWish.ts';
 
-export const RACE_DAY_KINDS = [
-  'wake',
-  'breakfast',
-  'leave',
-  'lastDrink',
-  'arrive',
-  'warmUp',
-  'strides',
-  'layers',
-  'pen',
-  'gun',
-] as const;
-export type RaceDayKind = (typeof RACE_DAY_KINDS)[number];
-
 /** One thing to do, with its time and its reason. */
 export interface RaceDayItem {
-  readonly kind: RaceDayKind;
+  readonly kind: MorningStep;
   /** Minutes from the gun: -150 is two and a half hours before it. */
   readonly fromMin: number;
   /** When it ends, minutes from the gun; the same as `fromMin` for a moment. */
@@ -56,11 +43,11 @@ const breakfastText = (wish: RaceDayWish): Message => {
       );
 };
 
-/** The day from waking to the gun, in the order of the clock; ties in the order of `RACE_DAY_KINDS`. The wish is parsed. */
+/** The day from waking to the gun, in the order of the clock; ties in the order of `MORNING`. The wish is parsed. */
 export const planRaceDay = (wish: RaceDayWish): readonly RaceDayItem[] => {
   const t = raceDayTimes(wish);
   const item = (
-    kind: RaceDayKind,
+    kind: MorningStep,
     fromMin: number,
     untilMin: number,
     title: Message,

@@ -1,5 +1,6 @@
-import type { CompanySaying, Reminder } from '../../../core/cues/companySaying.ts';
+import type { CompanySaying } from '../../../core/cues/companySaying.ts';
 import type { Form } from '../../../core/cues/voicePort.ts';
+import type { MorningStep } from '../../../core/plan/morning.ts';
 import type { Advice } from '../../../core/plan/pacerAdvice.ts';
 import type { Sentence } from '../../../voice/words/words.ts';
 import { driftClips } from './drift.ts';
@@ -12,7 +13,7 @@ const ADVICE: Readonly<Record<Advice, string>> = {
   unsure: 'too early to tell',
 };
 
-const REMINDER: Readonly<Record<Reminder, string>> = {
+const REMINDER: Readonly<Record<MorningStep, string>> = {
   wake: 'time to get up',
   breakfast: 'breakfast now',
   leave: 'time to leave',

@@ -1,11 +1,8 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { MORNING, type MorningStep } from '../../../../src/core/plan/morning.ts';
 import { layersFor as layersForMessage } from '../../../../src/core/prepare/day/layers.ts';
-import {
-  planRaceDay as planRaceDayMessage,
-  RACE_DAY_KINDS,
-  type RaceDayKind,
-} from '../../../../src/core/prepare/day/raceDay.ts';
+import { planRaceDay as planRaceDayMessage } from '../../../../src/core/prepare/day/raceDay.ts';
 import {
   parseRaceDayWish,
   RACE_DAY_LIMITS,
@@ -54,13 +51,13 @@ test('an ordinary race day, as the runner reads it', () => {
 
 describe('laws of a race day', () => {
   const holds = (
-    law: (at: Record<RaceDayKind, { from: number; until: number }>, wish: RaceDayWish) => void,
+    law: (at: Record<MorningStep, { from: number; until: number }>, wish: RaceDayWish) => void,
   ) =>
     void fc.assert(
       fc.property(anyWish, (wish) => {
         const items = planRaceDay(wish);
         const at = Object.fromEntries(items.map((i) => [i.kind, { from: i.fromMin, until: i.untilMin }]));
-        law(at as Record<RaceDayKind, { from: number; until: number }>, wish);
+        law(at as Record<MorningStep, { from: number; until: number }>, wish);
       }),
     );
 
@@ -68,7 +65,7 @@ describe('laws of a race day', () => {
     void fc.assert(
       fc.property(anyWish, (wish) => {
         const items = planRaceDay(wish);
-        expect(items.map((i) => i.kind).sort()).toEqual([...RACE_DAY_KINDS].sort());
+        expect(items.map((i) => i.kind).sort()).toEqual([...MORNING].sort());
         for (const [i, item] of items.entries()) {
           expect(Number.isInteger(item.fromMin)).toBe(true);
           expect(item.untilMin).toBeGreaterThanOrEqual(item.fromMin);
@@ -125,7 +122,7 @@ describe('laws of a race day', () => {
 });
 
 describe('what changes the day', () => {
-  const find = (wish: RaceDayWish, kind: RaceDayKind) => planRaceDay(wish).find((i) => i.kind === kind);
+  const find = (wish: RaceDayWish, kind: MorningStep) => planRaceDay(wish).find((i) => i.kind === kind);
 
   test('a long journey: breakfast is packed', () => {
     expect(find({ ...usual, travelMin: 150 }, 'breakfast')?.title).toContain('packed');
