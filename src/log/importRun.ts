@@ -1,5 +1,7 @@
 import { parseGpx } from '../core/course/gpx.ts';
+import { thinned } from '../core/course/gpxThin.ts';
 import { type LinePoint, measureLine } from '../core/course/line.ts';
+import { parsePlanFile } from '../core/plan/parseRacePlan.ts';
 import { withLanguage } from '../core/plan/planLanguage.ts';
 import type { RunInput } from '../core/run/settings.ts';
 import { type DoorError, err, ok, type Result } from '../core/units/result.ts';
@@ -23,11 +25,19 @@ export interface Unnamed {
 
 const ENGLISH: Unnamed = { name: 'Imported run', language: 'en' };
 
-/** The plan file of a run that came without one: its own way in its own time, so that its review is of evenness. */
+/** Degrees to six decimals are a decimetre. */
+const DECIMALS = 6;
+
+/**
+ * The plan file of a run that came without one: its own way in its own time, so that its review is of evenness. The way is
+ * its course: without it the distance is reckoned from the fixes, comes out shorter than the track that wanders, and the
+ * run would seem broken off.
+ */
 const ownPlanFile = (name: string, language: string, inputs: readonly RunInput[]): string | null => {
-  const points = inputs.flatMap((i): LinePoint[] =>
+  const fixes = inputs.flatMap((i): LinePoint[] =>
     i.type === 'fix' ? [{ ...i.fix, elevationM: i.fix.altitudeM }] : [],
   );
+  const points = thinned(fixes);
   const line = measureLine(points, 1);
   const [first, last] = [inputs[0], inputs.at(-1)];
   if (line === null || first === undefined || last === undefined || line.recordedM < 500) return null;
@@ -36,7 +46,14 @@ const ownPlanFile = (name: string, language: string, inputs: readonly RunInput[]
   if (!(goalS > 60)) return null;
   const distanceM = Math.round(line.recordedM);
   const plan = { version: 1, kind: 'race', name, distanceM, goalS: Math.round(goalS), pacing: 'pace' };
-  return withLanguage(`${JSON.stringify(plan)}\n`, language);
+  const way = points.map((p) => [
+    Number(p.latitudeDeg.toFixed(DECIMALS)),
+    Number(p.longitudeDeg.toFixed(DECIMALS)),
+    p.elevationM,
+  ]);
+  const withWay = JSON.stringify({ ...plan, course: { points: way } });
+  const text = parsePlanFile(withWay).ok ? withWay : JSON.stringify(plan);
+  return withLanguage(`${text}\n`, language);
 };
 
 const keptOf = (
