@@ -56,7 +56,7 @@ const score = (shape: Shape, reception: Reception, mode: Mode, seed: number): Sc
     finish: finishClaims(world, raced).filter((_, i) => i % PROJECTION_EVERY === 0),
     passings: passings(world, raced),
     limitRmsM: rms(limitsOf(world).flatMap(({ ownS, sdM }) => (ownS >= settled ? [sdM] : []))),
-    fileRmsM: mode === 'course' ? courseFileErrorM(world) : 0,
+    fileRmsM: mode === 'course' ? courseFileErrorM(world.road, world.given) : 0,
     odometerS: odometerErrorsS(world),
     overlaps: overlaps(raced),
     talkShare: talkShare(world, raced),

@@ -1,7 +1,6 @@
-import { eastAtM, northAtM, pointAtM } from '../../src/core/course/line.ts';
+import { type CourseLine, eastAtM, northAtM, pointAtM } from '../../src/core/course/line.ts';
 import { eastM, northM } from '../../src/core/geo/ruler.ts';
 import { rms } from './stats.ts';
-import type { World } from './worlds.ts';
 
 const EVERY_M = 50;
 /** The nearest place of the file is looked for this far either way. */
@@ -12,7 +11,7 @@ const STEP_M = 1;
  * How far the course file itself misleads: the place on it that is nearest to a place on the road, less where that place
  * is. Nobody who has only the file can be better than that everywhere. Metres RMS; NaN without a file.
  */
-export const courseFileErrorM = ({ road, given }: World): number => {
+export const courseFileErrorM = (road: CourseLine, given: CourseLine | null): number => {
   if (!given) return Number.NaN;
   const errors: number[] = [];
   for (let trueM = EVERY_M; trueM < road.officialM; trueM += EVERY_M) {

@@ -86,15 +86,23 @@ export const roadOf = (shape: Shape, officialM: number, seed: number): CourseLin
 const RECORDED_EVERY = 2;
 const RECORDED_SD_M = 1.5;
 
-/** The road as a course file has it: what the engine is given. */
-export const recordingOf = (road: CourseLine, seed: number): CourseLine => {
+/** Every point that a recorded course file has of the road, and which vertex of the road it stands for. */
+export const recordedPoints = (
+  road: CourseLine,
+  seed: number,
+): { readonly points: readonly LinePoint[]; readonly vertex: readonly number[] } => {
   const chance = chanceOf(seed);
-  const points = linePoints(road);
-  const kept = points.filter((_, i) => i % RECORDED_EVERY === 0 || i === points.length - 1);
-  const moved = kept.map((p) => {
+  const all = linePoints(road);
+  const vertex = [...all.keys()].filter((i) => i % RECORDED_EVERY === 0 || i === all.length - 1);
+  const points = vertex.map((i) => {
+    const p = all[i] as LinePoint;
     const east = RECORDED_SD_M * chance.normal();
     const north = RECORDED_SD_M * chance.normal();
     return { ...pointOn(planeAt(p), east, north), elevationM: null };
   });
-  return measured(moved, road.officialM);
+  return { points, vertex };
 };
+
+/** The road as a course file has it: what the engine is given. */
+export const recordingOf = (road: CourseLine, seed: number): CourseLine =>
+  measured(recordedPoints(road, seed).points, road.officialM);

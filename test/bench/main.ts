@@ -6,6 +6,7 @@ import { readFileSync, writeFileSync } from 'node:fs';
 import { printAccuracy } from './accuracy.ts';
 import { printAloud } from './aloud.ts';
 import { printCost } from './cost.ts';
+import { printFiles } from './files.ts';
 import { printGoals } from './goals.ts';
 import { printPacing } from './pacing.ts';
 import { printPage } from './page.ts';
@@ -21,6 +22,7 @@ const quick = process.argv.includes('--quick');
 const seeds = (n: number): number[] => Array.from({ length: n }, (_, i) => i + 1);
 const sections = {
   accuracy: () => printAccuracy(seeds(quick ? 1 : 3)),
+  files: () => printFiles(seeds(quick ? 8 : 40)),
   goals: () => printGoals(quick ? 15 : 50),
   pacing: () => printPacing(seeds(quick ? 4 : 12)),
   practice: () => printPractice(seeds(quick ? 4 : 12)),
