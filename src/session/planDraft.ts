@@ -5,9 +5,9 @@ import type { Item, Offer } from '../core/plan/supplies.ts';
 import { durationText } from '../core/prepare/format.ts';
 import { riegelS } from '../core/prepare/goal/formulas.ts';
 import { type DistanceUnit, M_PER_KM, metresPer, pacePer } from '../core/units/units.ts';
-import { expectedOf, foundOf } from '../languages/refusal.ts';
 import { t } from '../languages/text.ts';
-import { numberOf, placesOf, secondsOf } from './planTexts.ts';
+import { planRefusal } from './planRefusal.ts';
+import { finishSecondsOf, numberOf, placesOf, secondsOf } from './planTexts.ts';
 
 /** A place and a time as typed. */
 export interface TimeRow {
@@ -169,6 +169,9 @@ export const readDraft = (draft: PlanDraft): DraftReading => {
   };
   const time = (field: DraftField, text: string, row: number | null = null): number | null =>
     secondsOf(text) ?? wrong(field, t('Write a time as hours, minutes and seconds: 1:44:00.'), row);
+  /** Of the whole race. */
+  const finish = (field: DraftField, text: string): number | null =>
+    finishSecondsOf(text, distanceM ?? 0) ?? time(field, text);
   const timeRows = (field: DraftField, rows: readonly TimeRow[]) =>
     rows.map((r, i) => ({ atM: metres(field, r.at, i), timeS: time(field, r.time, i) }));
   const leg = <K extends string>(place: [DraftField, string], by: [DraftField, string], key: K) =>
@@ -182,7 +185,7 @@ export const readDraft = (draft: PlanDraft): DraftReading => {
     ...draft.rest,
     ...(draft.name.trim() === '' ? {} : { name: draft.name.trim() }),
     distanceM,
-    goalS: time('goal', draft.goal),
+    goalS: finish('goal', draft.goal),
     goalBy: draft.goalBy,
     unit: draft.unit,
     pacing: draft.pacing,
@@ -194,10 +197,10 @@ export const readDraft = (draft: PlanDraft): DraftReading => {
     openingWins: draft.openingWins,
     ...(draft.secondGoal.trim() === ''
       ? {}
-      : { secondGoal: { kind: draft.secondKind, goalS: time('secondGoal', draft.secondGoal) } }),
+      : { secondGoal: { kind: draft.secondKind, goalS: finish('secondGoal', draft.secondGoal) } }),
     ...(draft.pacerFlag.trim() === ''
       ? {}
-      : { pacer: { flagS: time('pacerFlag', draft.pacerFlag), by: draft.pacerBy } }),
+      : { pacer: { flagS: finish('pacerFlag', draft.pacerFlag), by: draft.pacerBy } }),
     ...(draft.rivalFinish.trim() === ''
       ? {}
       : {
@@ -205,7 +208,7 @@ export const readDraft = (draft: PlanDraft): DraftReading => {
             name: draft.rivalName.trim() || 'Rival',
             splits: [
               ...timeRows('rivalSplits', draft.rivalSplits),
-              { atM: distanceM, timeS: time('rivalFinish', draft.rivalFinish) },
+              { atM: distanceM, timeS: finish('rivalFinish', draft.rivalFinish) },
             ],
           },
         }),
@@ -218,10 +221,7 @@ export const readDraft = (draft: PlanDraft): DraftReading => {
     return { ok: true, plan, notice: plan === got.value ? null : t(OPENING_CAP_REASON) };
   }
   const { place } = got.error;
-  const text = t('Expected {expected}; found {found}.', {
-    expected: expectedOf(got.error),
-    found: foundOf(got.error),
-  });
+  const text = planRefusal(got.error, draft.unit);
   return { ok: false, errors: [{ field: fieldOf(place), row: rowOf(place), text }] };
 };
 

@@ -10,6 +10,17 @@ export const secondsOf = (text: string): number | null => {
   return numbers.reduce((sum, n) => sum * 60 + n, 0);
 };
 
+/** Nobody runs a whole race at this, metres a second. */
+const TOO_QUICK_MPS = 12;
+const MIN_S = 60;
+
+/** As `secondsOf`, of a whole race: `1:45` over a half marathon are hours and minutes, as nobody runs it in 105 s. */
+export const finishSecondsOf = (text: string, distanceM: number): number | null => {
+  const seconds = secondsOf(text);
+  const isShort = text.split(':').length === 2;
+  return seconds !== null && isShort && distanceM > seconds * TOO_QUICK_MPS ? seconds * MIN_S : seconds;
+};
+
 /** A number with a point or a comma before its decimals; null where it is none. */
 export const numberOf = (text: string): number | null => {
   const plain = text.trim().replace(',', '.');

@@ -13,7 +13,7 @@ import type { Message } from '../core/units/message.ts';
 import { M_PER_KM, metresPer } from '../core/units/units.ts';
 import { expectedOf } from '../languages/refusal.ts';
 import { t } from '../languages/text.ts';
-import { numberOf, secondsOf } from './planTexts.ts';
+import { finishSecondsOf, numberOf } from './planTexts.ts';
 import type { PrepareDraft, ResultDraft } from './prepareDraft.ts';
 
 export interface GoalSheet {
@@ -39,7 +39,7 @@ const rowOf = (row: ResultDraft, i: number, unitM: number): RaceResult | string 
   if (row.time.trim() === '') return null;
   const distance = numberOf(row.distance);
   if (distance === null) return t('Write the distance as a number, such as 10 or 21.1.');
-  const timeS = secondsOf(row.time);
+  const timeS = finishSecondsOf(row.time, distance * unitM);
   if (timeS === null) return t('Write the time as hours, minutes and seconds: 47:30 or 1:44:00.');
   const weeks = row.weeksAgo.trim() === '' ? null : numberOf(row.weeksAgo);
   if (weeks === null && row.weeksAgo.trim() !== '')

@@ -56,6 +56,32 @@ describe('the form of a plan', () => {
     expect(got.errors.map((e) => [e.field, e.row])).toContainEqual([field, row]);
   });
 
+  test('takes 1:45 over a half marathon for hours and minutes, and 1:45 over 400 m for minutes and seconds', () => {
+    const half = reading({ goal: '1:45' });
+    expect(half.ok && half.plan.goalS).toBe(6300);
+    const lap = readDraft({ ...atDistance(draft, 400), goal: '1:45' });
+    expect(lap.ok && lap.plan.goalS).toBe(105);
+  });
+
+  test.each([
+    ['a goal of nothing', { goal: '0' }, 'Write a time as hours, minutes and seconds: 1:44:00.'],
+    [
+      'a goal of five minutes',
+      { goal: '0:05:00' },
+      'That is quicker than anybody can run. Write hours, minutes and seconds: 1:44:00.',
+    ],
+    ['no distance', { distance: '0' }, 'Write a distance above 0, such as 10 or 21.1.'],
+    [
+      'a checkpoint beyond the finish',
+      { checkpoints: '5, 30' },
+      'The race ends at 21.1 km: this lies beyond it.',
+    ],
+    ['a push in the opening', { pushFrom: '1' }, 'The opening ends at 1.5 km: this lies before that.'],
+  ] as const)('says of %s what to write, in no metres and no bare seconds', (_what, change, text) => {
+    const got = reading(change);
+    expect(got.ok ? [] : got.errors.map((e) => e.text)).toEqual([text]);
+  });
+
   test('gives back a plan in miles to the millimetre', () => {
     const plan = { ...demoPlan, unit: 'mile' as const };
     const got = readDraft(draftOf(plan));

@@ -205,4 +205,12 @@ export const plan: Catalogue = {
   chews: 'Kaubonbons',
   salt: 'Salz',
   'caffeine gel': 'Koffeingel',
+  'Write a distance above 0, such as 10 or 21.1.': 'Schreib eine Distanz über 0, etwa 10 oder 21,1.',
+  'That is quicker than anybody can run. Write hours, minutes and seconds: 1:44:00.':
+    'Das ist schneller, als irgendwer laufen kann. Schreib Stunden, Minuten und Sekunden: 1:44:00.',
+  'That is quicker than anybody can run.': 'Das ist schneller, als irgendwer laufen kann.',
+  'The race ends at {distance} {unit}: this lies beyond it.':
+    'Das Rennen endet bei {distance} {unit}: Das hier liegt dahinter.',
+  'The opening ends at {distance} {unit}: this lies before that.':
+    'Die Startphase endet bei {distance} {unit}: Das hier liegt davor.',
 };

@@ -206,4 +206,13 @@ export const plan: Catalogue = {
   chews: 'gominolas',
   salt: 'sal',
   'caffeine gel': 'gel con cafeína',
+  'Write a distance above 0, such as 10 or 21.1.':
+    'Escribe una distancia mayor que 0, por ejemplo 10 o 21.1.',
+  'That is quicker than anybody can run. Write hours, minutes and seconds: 1:44:00.':
+    'Nadie corre tan rápido. Escribe horas, minutos y segundos: 1:44:00.',
+  'That is quicker than anybody can run.': 'Nadie corre tan rápido.',
+  'The race ends at {distance} {unit}: this lies beyond it.':
+    'La carrera termina en {distance} {unit}: esto queda más allá.',
+  'The opening ends at {distance} {unit}: this lies before that.':
+    'La apertura termina en {distance} {unit}: esto queda antes.',
 };

@@ -206,4 +206,13 @@ export const plan: Catalogue = {
   chews: 'gommes',
   salt: 'sel',
   'caffeine gel': 'gel à la caféine',
+  'Write a distance above 0, such as 10 or 21.1.':
+    'Écris une distance au-dessus de 0, par exemple 10 ou 21,1.',
+  'That is quicker than anybody can run. Write hours, minutes and seconds: 1:44:00.':
+    'Personne ne court aussi vite. Écris heures, minutes et secondes : 1:44:00.',
+  'That is quicker than anybody can run.': 'Personne ne court aussi vite.',
+  'The race ends at {distance} {unit}: this lies beyond it.':
+    'La course finit à {distance} {unit} : ceci est au-delà.',
+  'The opening ends at {distance} {unit}: this lies before that.':
+    'Le début finit à {distance} {unit} : ceci est avant.',
 };

@@ -204,4 +204,12 @@ export const plan: Catalogue = {
   chews: 'gommose',
   salt: 'sale',
   'caffeine gel': 'gel con caffeina',
+  'Write a distance above 0, such as 10 or 21.1.': 'Scrivi una distanza sopra 0, per esempio 10 o 21.1.',
+  'That is quicker than anybody can run. Write hours, minutes and seconds: 1:44:00.':
+    'Nessuno corre così veloce. Scrivi ore, minuti e secondi: 1:44:00.',
+  'That is quicker than anybody can run.': 'Nessuno corre così veloce.',
+  'The race ends at {distance} {unit}: this lies beyond it.':
+    'La gara finisce a {distance} {unit}: questo è oltre.',
+  'The opening ends at {distance} {unit}: this lies before that.':
+    'L’apertura finisce a {distance} {unit}: questo è prima.',
 };

@@ -204,4 +204,13 @@ export const plan: Catalogue = {
   chews: 'gomas',
   salt: 'sal',
   'caffeine gel': 'gel com cafeína',
+  'Write a distance above 0, such as 10 or 21.1.':
+    'Escreva uma distância acima de 0, por exemplo 10 ou 21.1.',
+  'That is quicker than anybody can run. Write hours, minutes and seconds: 1:44:00.':
+    'Ninguém corre tão rápido. Escreva horas, minutos e segundos: 1:44:00.',
+  'That is quicker than anybody can run.': 'Ninguém corre tão rápido.',
+  'The race ends at {distance} {unit}: this lies beyond it.':
+    'A corrida termina em {distance} {unit}: isto fica além.',
+  'The opening ends at {distance} {unit}: this lies before that.':
+    'A abertura termina em {distance} {unit}: isto fica antes.',
 };
