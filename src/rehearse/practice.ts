@@ -150,7 +150,6 @@ export const rehearsePractice = ({ plan, believed }: Planned, options: Options):
   const { inputs, skipped, notes } = loaded.value;
   let practice = beginPractice({
     plan,
-    course: null,
     voice: voiceOf(english.pack, english.words),
     ...believed,
   });

@@ -1,3 +1,4 @@
+import type { CourseLine } from '../core/course/line.ts';
 import type { EventName, Input } from '../core/estimate/input.ts';
 import type { Leg, PracticePlan } from '../core/plan/practicePlan.ts';
 import { type Chance, chanceOf } from '../core/units/chance.ts';
@@ -133,6 +134,8 @@ export interface SessionSimulation {
   readonly seed: number;
   /** A foot pod that is wrong by this share; null: none. */
   readonly podShare: number | null;
+  /** The road that it is run on, from its begin; absent: one of its own. */
+  readonly road?: CourseLine;
 }
 
 /** Does a session and receives it; indoors there are no fixes. The same seed, the same session. */
@@ -140,7 +143,7 @@ export const simulateSession = (s: SessionSimulation): SimulatedSession => {
   const session = runSession(s.plan, s.runner, s.penS, chanceOf(s.seed));
   const ms = (ownS: number): number => Math.round(EVENING_MS + ownS * 1000);
   const lengthM = session.truth.distanceAtM(session.truth.toS) + 200;
-  const line = roadOf(lengthM, s.seed);
+  const line = s.road ?? roadOf(lengthM, s.seed);
   const fixes =
     s.plan.place === 'road'
       ? receive(line, session.truth, s.receiver, EVENING_MS, chanceOf(s.seed + 0.5e9))

@@ -186,7 +186,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
     });
     record = made;
     current.value = startLivePractice({
-      config: { plan: plan.value, course: null, voice, ...(pod === null ? {} : { footPod: pod }) },
+      config: { plan: plan.value, voice, ...(pod === null ? {} : { footPod: pod }) },
       ear: speaker,
       buzz: parts.buzz,
       clock,
@@ -259,7 +259,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
     hear: async (rate) => {
       hush();
       await speaker.wake();
-      const digesting = beginPracticeDigest({ plan: plan.value, course: null, voice });
+      const digesting = beginPracticeDigest({ plan: plan.value, voice });
       const { inputs } = simulateSession({
         plan: plan.value,
         runner: SESSION_STEADY,

@@ -51,7 +51,7 @@ export const foldForReview = async (
   const digesting =
     plan.kind === 'race'
       ? beginDigest({ plan: plan.plan, course, voice, ...believed })
-      : beginPracticeDigest({ plan: plan.plan, course: null, voice, ...believed });
+      : beginPracticeDigest({ plan: plan.plan, voice, ...believed });
   let sliceMs = nowMs();
   for (const [i, input] of inputs.entries()) {
     digesting.take(input);

@@ -14,6 +14,7 @@ import {
 import { OPEN_SKY, type ReceiverModel, TOWN } from '../../src/sensors/simulatedReceiver.ts';
 import { voiceOf } from '../../src/voice/utter.ts';
 import { legLimitSdM } from './legLimit.ts';
+import { knownLoop } from './loops.ts';
 import { mean, quantile } from './stats.ts';
 import { fixed, printTable } from './table.ts';
 
@@ -58,6 +59,9 @@ export const THOUSANDS = planOf({
   ],
 });
 
+/** Longer than any session here. */
+const LONGEST_M = 20_000;
+
 interface Done {
   readonly session: SimulatedSession;
   readonly calls: readonly Call[];
@@ -69,10 +73,13 @@ export const doSession = (
   runner: SessionRunner,
   seed: number,
   podShare: number | null = null,
+  isKnown = false,
 ): Done => {
-  const session = simulateSession({ plan, runner, receiver, penS: 10, seed, podShare });
+  const loop = isKnown ? knownLoop(seed, LONGEST_M) : null;
+  const road = loop === null ? {} : { road: loop.road };
+  const session = simulateSession({ plan, runner, receiver, penS: 10, seed, podShare, ...road });
   const calls: Call[] = [];
-  let practice = beginPractice({ plan, course: null, voice });
+  let practice = beginPractice({ plan: loop === null ? plan : { ...plan, course: loop.course }, voice });
   for (const input of session.inputs) {
     const next = practiceStep(practice, input);
     practice = next.practice;

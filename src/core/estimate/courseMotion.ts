@@ -42,7 +42,7 @@ export const advance = (g: Gaussian, line: CourseLine, air: Air, dtS: number, re
   // The line's ends are the course's ends: its error is a bridge, drawn to nothing as the finish comes near, and so
   // it is at the cone of an out-and-back and at the end of a lap.
   const bridge = 1 - Math.min(0.5, stepM / restM);
-  const decay = Float64Array.of(1, 1, waver, slow, slow, quick, quick, 1, 1, 1, aside, 1, bridge, 1, 1);
+  const decay = Float64Array.of(1, 1, waver, slow, slow, quick, quick, 1, 1, 1, aside, 1, bridge, 1, 1, 1);
   const couplings: Coupling[] = [
     { row: S, col: BASE, value: dtS },
     { row: S, col: WAVER, value: runner.WAVER_TAU_S * (1 - waver) },

@@ -25,8 +25,10 @@ export const SPEED_SCALE = 11;
 export const LINE = 12;
 export const OFFSET = 13;
 export const TILT = 14;
+/** Where a stretch began that is to be measured by itself (stretch.ts); nothing else looks at it. */
+export const BEGAN = 15;
 /** Dimensions of the state. */
-export const N = 15;
+export const N = 16;
 
 export const firstBelief = (
   air: Air,
@@ -36,7 +38,7 @@ export const firstBelief = (
   lineSdM: number,
 ): Gaussian =>
   independent(
-    [distanceM, runner.FIRST_SPEED_MPS, 0, 0, 0, 0, 0, 0, 0, prior.lagS, 0, 0, 0, 0, 0],
+    [distanceM, runner.FIRST_SPEED_MPS, 0, 0, 0, 0, 0, 0, 0, prior.lagS, 0, 0, 0, 0, 0, 0],
     [
       distanceSdM,
       runner.FIRST_SPEED_SD_MPS,
@@ -51,6 +53,7 @@ export const firstBelief = (
       runner.ASIDE_SD_M,
       prior.speedScaleSd,
       lineSdM,
+      0,
       0,
       0,
     ],

@@ -2,6 +2,7 @@ import { type DoorError, ok, type Result } from '../units/result.ts';
 import type { DistanceUnit } from '../units/units.ts';
 import { parseJson } from './json.ts';
 import { type PlanFile, readPlanFile } from './parseRacePlan.ts';
+import { type PracticeCourse, practiceCourse, practiceCourseFile } from './practiceCourse.ts';
 import { instant, practiceLegs } from './practiceFields.ts';
 import type { Leg, PracticePlan } from './practicePlan.ts';
 import { fields, oneOf, orElse, refuse, textUpTo } from './shape.ts';
@@ -15,6 +16,7 @@ interface PracticeFields {
   readonly unit: DistanceUnit;
   readonly place: PracticePlan['place'];
   readonly penClosesAt: number | null;
+  readonly course: PracticeCourse | null;
   readonly legs: readonly Leg[];
 }
 
@@ -23,6 +25,7 @@ const practiceFields = fields<PracticeFields>({
   unit: orElse(oneOf(['km', 'mile']), 'km'),
   place: orElse(oneOf(['road', 'indoors']), 'road'),
   penClosesAt: orElse(instant, null),
+  course: practiceCourse,
   legs: practiceLegs,
 });
 
@@ -34,8 +37,9 @@ export const readPracticePlan = (value: unknown): Result<PracticePlan, DoorError
   if (top.value.kind !== 'practice') return refuse('kind', '"practice"', top.value.kind);
   const got = practiceFields(value, '');
   if (!got.ok) return got;
-  const { penClosesAt, ...rest } = got.value;
-  return ok({ version: 1, kind: 'practice', ...rest, penClosesMs: penClosesAt });
+  const { penClosesAt, course, ...rest } = got.value;
+  const way = course === null ? {} : { course };
+  return ok({ version: 1, kind: 'practice', ...rest, ...way, penClosesMs: penClosesAt });
 };
 
 /** A plan file of either kind. */
@@ -82,11 +86,12 @@ const legFile = ({ extent, target, take, ...rest }: Leg): object => ({
  * @param isoOf  an epoch instant as ISO 8601 text; the core knows no calendar
  */
 export const practiceFile = (plan: PracticePlan, isoOf: (ms: number) => string): string => {
-  const { penClosesMs, legs, ...rest } = plan;
+  const { penClosesMs, legs, course, ...rest } = plan;
   const file = {
     ...rest,
     penClosesAt: penClosesMs === null ? null : isoOf(penClosesMs),
     legs: legs.map(legFile),
+    ...(course === undefined ? {} : { course: practiceCourseFile(course) }),
   };
   return `${JSON.stringify(file, null, 2)}\n`;
 };

@@ -1,4 +1,5 @@
 import type { DistanceUnit } from '../units/units.ts';
+import type { PracticeCourse } from './practiceCourse.ts';
 import type { Item } from './supplies.ts';
 
 /**
@@ -64,6 +65,8 @@ export interface PracticePlan {
   readonly place: 'road' | 'indoors';
   /** Epoch ms at which the pen of a race closes: the warm-up counts down to it; null where there is none. */
   readonly penClosesMs: number | null;
+  /** The way that the session is run on, wholly or in part; absent: any. */
+  readonly course?: PracticeCourse;
   /** At least one. */
   readonly legs: readonly Leg[];
 }

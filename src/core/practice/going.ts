@@ -1,10 +1,10 @@
 import { progressAt } from '../estimate/estimator.ts';
-import { COURSE_SCALE_MEAN } from '../estimate/freeFilter.ts';
 import { podSpeed } from '../estimate/podScale.ts';
 import type { EstimatorSetup, EstimatorState } from '../estimate/state.ts';
 import type { Leg } from '../plan/practicePlan.ts';
 import { M_PER_KM } from '../units/units.ts';
 import { type Pod, podDoubt, podSilentS, podWay } from './pod.ts';
+import { OWN_WAY, type Way, wayAt } from './way/way.ts';
 
 /** How far the runner has come since the session began, and how that is known. */
 export interface Going {
@@ -20,9 +20,7 @@ export interface Going {
 /** A pod's speed is a mean over some steps. */
 const POD_SPEED_SD_MPS = 0.08;
 const POD_SILENT_S = 5;
-/** The estimate without a line counts a course's metres; in a session the runner's own way counts, which is a little longer. */
-const OWN_WAY = 1 / (1 - COURSE_SCALE_MEAN);
-/** Without a line, a place is no better known than this, however short the leg. */
+/** A place is no better known than this, however short the leg. */
 const LEAST_SD_M = 1.5;
 
 export interface Sources {
@@ -30,10 +28,12 @@ export interface Sources {
   readonly setup: EstimatorSetup;
   readonly estimate: EstimatorState;
   readonly pod: Pod;
+  /** Null where the session has no course. */
+  readonly way: Way | null;
 }
 
 /** Null where nothing measures the way: indoors without a pod. */
-export const goingAt = ({ indoors, setup, estimate, pod }: Sources, nowMs: number): Going | null => {
+export const goingAt = ({ indoors, setup, estimate, pod, way }: Sources, nowMs: number): Going | null => {
   if (indoors) {
     const sinceS = podSilentS(pod, nowMs);
     if (sinceS > POD_SILENT_S) return null;
@@ -42,14 +42,12 @@ export const goingAt = ({ indoors, setup, estimate, pod }: Sources, nowMs: numbe
     return { by: 'pod', ...way, distanceSdM, speedSdMps: POD_SPEED_SD_MPS, sinceS };
   }
   const { distanceM, distanceSdM, speedMps, speedSdMps, sinceFixS } = progressAt(setup, estimate, nowMs);
-  const by = setup.course === null ? 'free' : 'line';
-  const scale = by === 'free' ? OWN_WAY : 1;
+  const free = { distanceM: distanceM * OWN_WAY, speedMps: speedMps * OWN_WAY, distanceSdM, speedSdMps };
+  const going = way === null ? { by: 'free' as const, ...free } : wayAt(way, setup, estimate, nowMs);
   return {
-    by,
-    distanceM: distanceM * scale,
-    distanceSdM,
-    speedMps: speedMps * scale,
-    speedSdMps: Math.hypot(speedSdMps, podDoubtMps(estimate)),
+    ...going,
+    speedSdMps: Math.hypot(going.speedSdMps, podDoubtMps(estimate)),
+    // A fix that does not fit the line is a fix all the same.
     sinceS: sinceFixS,
   };
 };
@@ -76,11 +74,9 @@ export const wayFrom = (
   const distanceM = Math.max(0, now.distanceM - mark.going.distanceM);
   const [from, to] = [mark.going.distanceSdM, now.distanceSdM];
   const sdM =
-    now.by === 'line'
-      ? Math.hypot(from, to)
-      : now.by === 'free'
-        ? Math.hypot(LEAST_SD_M, Math.sqrt(Math.max(0, to * to - from * from)))
-        : (to * distanceM) / Math.max(1, now.distanceM);
+    now.by === 'pod'
+      ? (to * distanceM) / Math.max(1, now.distanceM)
+      : Math.hypot(LEAST_SD_M, Math.sqrt(Math.max(0, to * to - from * from)));
   return { distanceM, sdM };
 };
 

@@ -10,6 +10,7 @@ import { heartCue, lookAtPen, lookAtSignal, mustEndMs } from './notices.ts';
 import { departed, evidenceOf, paceCue } from './pace.ts';
 import { goingOf } from './practice.ts';
 import { halfCue, halfDue, lastCue, lastDue } from './remaining.ts';
+import { beginLegOn } from './way/way.ts';
 
 /** What is said of a leg dies with it. */
 const OF_THE_LEG = ['ease', 'quicken', 'remaining', 'heart'];
@@ -42,6 +43,7 @@ export const change = (draft: Draft, now: LegNow, changeMs: number, nowMs: numbe
   draft.leg = beginLeg(plan.legs, now.index + 1, mark, now.mustEndMs);
   if (draft.leg === null) draft.endMs = changeMs;
   draft.departure = newTarget(draft.departure);
+  draft.way = draft.way && beginLegOn(draft.way, draft.setup, draft.estimate);
   draft.estimate = expectNewPace(draft.estimate);
   const waiting = draft.speech.waiting.filter((cue) => !OF_THE_LEG.includes(cue.topic));
   draft.speech = { ...draft.speech, waiting };

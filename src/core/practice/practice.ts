@@ -1,4 +1,3 @@
-import type { CourseLine } from '../course/line.ts';
 import { type Speech, silence } from '../cues/scheduler.ts';
 import type { Voice } from '../cues/voicePort.ts';
 import { beginDeparture, type Departure } from '../drift/departure.ts';
@@ -12,12 +11,12 @@ import { aheadFrom, type Going, goingAt } from './going.ts';
 import { beginHeart, type Heart, heartNow } from './heart.ts';
 import { type LegNow, type LegResult, leftOf } from './legNow.ts';
 import { beginPod, type Pod } from './pod.ts';
+import { layCourse } from './way/lay.ts';
+import { beginWay, type Way } from './way/way.ts';
 
 /** Everything a session needs to know before it begins. */
 export interface PracticeConfig {
   readonly plan: PracticePlan;
-  /** A measured way, if there is one: laps of a track or a loop; else distance comes from the fixes alone. */
-  readonly course: CourseLine | null;
   readonly voice: Voice;
   readonly receiver?: ReceiverPrior;
   /** What was learned of the foot pod in earlier runs. */
@@ -28,7 +27,10 @@ export interface PracticeConfig {
 export interface Practice {
   readonly config: PracticeConfig;
   readonly setup: EstimatorSetup;
+  /** Without a line, all along. */
   readonly estimate: EstimatorState;
+  /** Along the session's own course; null where it has none. */
+  readonly way: Way | null;
   readonly settings: Settings;
   readonly pod: Pod;
   readonly heart: Heart;
@@ -56,10 +58,11 @@ export interface Practice {
 const OFFICIAL_M = 200_000;
 
 export const beginPractice = (config: PracticeConfig, settings: Settings = USUAL_SETTINGS): Practice => {
-  const { course, receiver, footPod } = config;
+  const { plan, receiver, footPod } = config;
+  const laid = plan.course === undefined || plan.place === 'indoors' ? null : layCourse(plan.course);
   const setup: EstimatorSetup = {
-    course,
-    officialM: course?.officialM ?? OFFICIAL_M,
+    course: null,
+    officialM: OFFICIAL_M,
     boardsM: [],
     ...(receiver === undefined ? {} : { receiver }),
     ...(footPod === undefined ? {} : { pod: footPod }),
@@ -68,6 +71,7 @@ export const beginPractice = (config: PracticeConfig, settings: Settings = USUAL
     config,
     setup,
     estimate: beginEstimate(setup),
+    way: laid && beginWay(laid),
     settings,
     pod: beginPod(footPod),
     heart: beginHeart,
@@ -87,7 +91,7 @@ export const beginPractice = (config: PracticeConfig, settings: Settings = USUAL
   };
 };
 
-type Sensed = Pick<Practice, 'config' | 'setup' | 'estimate' | 'pod'>;
+type Sensed = Pick<Practice, 'config' | 'setup' | 'estimate' | 'pod' | 'way'>;
 
 /** The way so far; null where nothing measures it. */
 export const goingOf = (practice: Sensed, nowMs: number): Going | null =>

@@ -12,6 +12,7 @@ import { NO_PEN, penWaits } from './notices.ts';
 import { hearPod } from './pod.ts';
 import { goingOf, type Practice } from './practice.ts';
 import { answerCue } from './remaining.ts';
+import { followWay } from './way/way.ts';
 
 /** Time passes on a grid of the engine's clock, as in a run. */
 const GRID_MS = 500;
@@ -66,12 +67,18 @@ const stop = (draft: Draft, nowMs: number): void => {
   offerTo(draft, doneCue(draft.config.plan.unit, nowMs, false, timeS, way?.distanceM ?? null), nowMs);
 };
 
+/** A press that ends a leg is no board; and what has begun does not begin again. */
+const isOfTheSession = ({ startMs }: Draft, input: Input): boolean =>
+  input.type === 'event' && (input.event === 'marker' || (input.event === 'start' && startMs !== null));
+
 const sense = (draft: Draft, input: Input): void => {
   const isRoad = draft.config.plan.place === 'road';
   if (input.type === 'heart') draft.heart = hearHeart(draft.heart, input);
   else if (input.type === 'footPod' && !isRoad) draft.pod = hearPod(draft.pod, input);
-  else if (isRoad && !(input.type === 'event' && input.event === 'marker'))
+  else if (isRoad && !isOfTheSession(draft, input)) {
     draft.estimate = absorb(draft.setup, draft.estimate, input);
+    draft.way = draft.way && followWay(draft.way, draft.setup, draft.estimate, input);
+  }
 };
 
 const react = (draft: Draft, input: Input, nowMs: number): void => {

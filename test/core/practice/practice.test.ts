@@ -25,7 +25,7 @@ const planOf = (value: object): PracticePlan => {
 };
 
 const fold = (plan: PracticePlan, inputs: readonly RunInput[]): { calls: Call[]; practice: Practice } => {
-  let practice = beginPractice({ plan, course: null, voice });
+  let practice = beginPractice({ plan, voice });
   const calls: Call[] = [];
   for (const input of inputs) {
     const next = practiceStep(practice, input);
@@ -228,7 +228,7 @@ describe('the pen deadline of a warm-up', () => {
   });
 
   test('what is left is shown up to the cut', () => {
-    let practice = beginPractice({ plan: closingAt(720), course: null, voice });
+    let practice = beginPractice({ plan: closingAt(720), voice });
     for (const input of clockOnly(590)) practice = practiceStep(practice, input).practice;
     expect(practiceView(practice, 590_000).left).toEqual({ timeS: expect.closeTo(10, 1) });
   });
