@@ -1,6 +1,7 @@
 import type { CourseLine } from '../course/line.ts';
 import { eastM, northM, planeAt } from '../geo/ruler.ts';
 import { arrive, noArrivals } from './arrivals.ts';
+import { backInPen, gunInPen, noStand, standOn } from './backInPen.ts';
 import { type Contender, leaderOf, newcomers, takeFixAll } from './contenders.ts';
 import { beginTrack } from './courseTracker.ts';
 import { beginFree, takeFreeFix } from './freeTracker.ts';
@@ -14,6 +15,7 @@ import { findStartMs } from './startFinder.ts';
 import { linesFromStart } from './startLine.ts';
 import type { Belief, EstimatorSetup, EstimatorState } from './state.ts';
 import { takeSteps, unknownStride } from './stride.ts';
+import { type Woke, wokeOnCourse } from './wokeOnCourse.ts';
 
 export { progressAt } from './progressAt.ts';
 export type { EstimatorSetup, EstimatorState } from './state.ts';
@@ -21,6 +23,8 @@ export type { EstimatorSetup, EstimatorState } from './state.ts';
 export const beginEstimate = (setup: EstimatorSetup): EstimatorState => ({
   gunMs: null,
   startMs: null,
+  startGiven: false,
+  stand: noStand,
   stopMs: null,
   lastPress: null,
   skipped: 0,
@@ -39,10 +43,12 @@ export const beginEstimate = (setup: EstimatorSetup): EstimatorState => ({
 const PEN_S = 240;
 /** A start event is the runner's press on the line: so far off along it, m. */
 const START_SD_M = 1;
-/** So long after a start that was found, a press on start still sets it right. */
+/** So long after a press on start another one still sets it right. */
 const RESTART_S = 300;
 /** A start that was found is known to a second or two. */
 const FOUND_START_SD_M = 4;
+/** Where a receiver woke on the course, by its first fixes along the line. */
+const WOKE_SD_M = 12;
 /** After this long without a fix that fits, look for the runner elsewhere along the line. */
 const LOOK_ELSEWHERE_S = 45;
 
@@ -64,10 +70,42 @@ const startAt = (
   startMs: number,
   sdM: number,
 ): EstimatorState => {
-  const pen = state.belief.kind === 'pen' ? state.belief.fixes : [];
+  const pen = penOf(state);
   const belief = beliefAtStart(setup, pen, startMs, sdM);
   const since = pen.filter((f) => f.timeMs > startMs);
-  return since.reduce<EstimatorState>((s, f) => takePlaneFix(setup, s, f), { ...state, startMs, belief });
+  return since.reduce<EstimatorState>((s, f) => takePlaneFix(setup, s, f), {
+    ...state,
+    startMs,
+    belief,
+    lineReversed: false,
+  });
+};
+
+/** What the receiver has said of the pen; after a start that was none, where the runner stands. */
+const penOf = ({ belief, stand }: EstimatorState): readonly PlaneFix[] => {
+  if (belief.kind === 'pen') return belief.fixes;
+  return stand.last ? [stand.last] : [];
+};
+
+/** A start that was found has turned out to be none: the runner waits for it. */
+const waitAgain = (state: EstimatorState): EstimatorState => ({
+  ...state,
+  startMs: null,
+  lineReversed: false,
+  belief: { kind: 'pen', fixes: penOf(state) },
+});
+
+/** The belief of a receiver that woke on the course: where it woke, and the fixes that came since. */
+const wokeAt = (
+  setup: EstimatorSetup,
+  state: EstimatorState,
+  line: CourseLine,
+  woke: Woke,
+): EstimatorState => {
+  const track = beginTrack(line, woke.timeMs, woke.alongM, WOKE_SD_M, priorOf(setup));
+  const contenders = [{ line, reversed: false, track: { ...track, startMs: woke.startMs }, score: 0 }];
+  const next: EstimatorState = { ...state, startMs: woke.startMs, belief: { kind: 'course', contenders } };
+  return penOf(state).reduce((s, f) => takePlaneFix(setup, s, f), next);
 };
 
 const beliefAtStart = (
@@ -96,10 +134,22 @@ const takePlaneFix = (setup: EstimatorSetup, state: EstimatorState, fix: PlaneFi
   const { belief } = state;
   if (belief.kind === 'pen') {
     const fixes = [...belief.fixes.filter((f) => fix.timeMs - f.timeMs < PEN_S * 1000), fix];
-    const startMs = findStartMs(setup.course, fixes, priorOf(setup).lagS);
     const waiting: EstimatorState = { ...state, belief: { kind: 'pen', fixes }, lastUsedMs: fix.timeMs };
+    const woke = setup.course && wokeOnCourse(setup.course, fixes);
+    if (woke && setup.course) return wokeAt(setup, waiting, setup.course, woke);
+    const startMs = findStartMs(setup.course, fixes, priorOf(setup).lagS);
     return startMs === null ? waiting : startAt(setup, waiting, startMs, FOUND_START_SD_M);
   }
+  const stand = standOn(state.stand, fix);
+  const sinceStartMs = fix.timeMs - (state.startMs ?? fix.timeMs);
+  if (!state.startGiven && backInPen(setup.course, belief, stand, sinceStartMs))
+    return waitAgain({ ...state, stand, lastUsedMs: fix.timeMs });
+  return takeRunningFix(setup, { ...state, stand }, fix);
+};
+
+const takeRunningFix = (setup: EstimatorSetup, state: EstimatorState, fix: PlaneFix): EstimatorState => {
+  const { belief } = state;
+  if (belief.kind === 'pen') return state;
   if (belief.kind === 'free') {
     const { track, used } = takeFreeFix(belief.track, fix, priorOf(setup));
     return usedOrNot({ ...state, belief: { kind: 'free', track } }, fix, used);
@@ -150,6 +200,12 @@ const takeFixInput = (
   );
 };
 
+/** Nobody has started before the gun: what was found before it, by a runner who is in the pen now, was a warm-up. */
+const takeGun = (setup: EstimatorSetup, state: EstimatorState, gunMs: number): EstimatorState => {
+  const heard = { ...state, gunMs };
+  return !state.startGiven && gunInPen(setup.course, state.belief, state.stand) ? waitAgain(heard) : heard;
+};
+
 /** Takes one input in; pure. */
 export const absorb = (setup: EstimatorSetup, state: EstimatorState, input: Input): EstimatorState => {
   if (input.type === 'fix') return takeFixInput(setup, state, input.fix, input.atMs);
@@ -158,11 +214,11 @@ export const absorb = (setup: EstimatorSetup, state: EstimatorState, input: Inpu
   if (input.type !== 'event') return state;
   switch (input.event) {
     case 'gun':
-      return state.gunMs === null ? { ...state, gunMs: input.atMs } : state;
+      return state.gunMs === null ? takeGun(setup, state, input.atMs) : state;
     case 'start':
-      // What the runner says of the start stands above what was found, unless the race is long under way.
-      return state.startMs === null || input.atMs - state.startMs < RESTART_S * 1000
-        ? startAt(setup, state, input.atMs, START_SD_M)
+      // What the runner says of the start stands above what was found; said twice, unless the race is long under way.
+      return state.startMs === null || !state.startGiven || input.atMs - state.startMs < RESTART_S * 1000
+        ? startAt(setup, { ...state, startGiven: true }, input.atMs, START_SD_M)
         : state;
     case 'stop':
       return state.stopMs === null ? { ...state, stopMs: input.atMs } : state;

@@ -1,6 +1,7 @@
 import type { CourseLine } from '../course/line.ts';
 import { eastAtM, northAtM } from '../course/line.ts';
 import type { PlaneFix } from './planeFix.ts';
+import { LEAST_ALONG_M, WOKE_AFTER_S } from './wokeOnCourse.ts';
 
 /**
  * Finds the start by itself: standing in the pen, a shuffle to the line, then running. With a course the start is where
@@ -37,13 +38,17 @@ const speedAt = (fixes: readonly PlaneFix[], i: number): number => {
 };
 
 /** Metres past the start line, by the line's direction at its start. */
-const pastStartM = (line: CourseLine, fix: PlaneFix): number => {
+export const pastStartM = (line: CourseLine, fix: PlaneFix): number => {
   const e0 = eastAtM(line, 0);
   const n0 = northAtM(line, 0);
   const te = eastAtM(line, START_CHORD_M) - e0;
   const tn = northAtM(line, START_CHORD_M) - n0;
   return ((fix.eastM - e0) * te + (fix.northM - n0) * tn) / Math.hypot(te, tn);
 };
+
+/** The same where it says something; Infinity far from the start. */
+const pastAtWakingM = (line: CourseLine, fix: PlaneFix): number =>
+  nearStart(line, fix) ? pastStartM(line, fix) : Number.POSITIVE_INFINITY;
 
 const nearStart = (line: CourseLine, fix: PlaneFix): boolean =>
   Math.hypot(fix.eastM - eastAtM(line, 0), fix.northM - northAtM(line, 0)) < NEAR_START_M;
@@ -116,6 +121,9 @@ export const findStartMs = (
   if (runningMps < RUNNING_MPS || !bothHalvesRun(fixes, from, last)) return null;
   if (speedAt(fixes, fixes.length - 1) < RUNNING_MPS) return null;
   const onset = onsetMs(fixes, runningMps);
+  // Running since the receiver woke, and not at the line: whether that is on the course shows a little later.
+  const wokeRunning = line !== null && onset === first.timeMs && pastAtWakingM(line, first) > LEAST_ALONG_M;
+  if (wokeRunning && last.timeMs - first.timeMs <= 1000 * WOKE_AFTER_S) return null;
   if (!line || !nearStart(line, last)) {
     if (line && !fixes.some((f) => nearStart(line, f))) return onset;
     if (line) return Math.max(onset, (crossingMs(line, fixes) ?? onset) - lagS * 1000);

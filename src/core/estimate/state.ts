@@ -1,6 +1,7 @@
 import type { CourseLine } from '../course/line.ts';
 import type { Plane } from '../geo/ruler.ts';
 import type { Arrivals } from './arrivals.ts';
+import type { Stand } from './backInPen.ts';
 import type { Contender } from './contenders.ts';
 import type { FreeTrack } from './freeTracker.ts';
 import type { PlaneFix } from './planeFix.ts';
@@ -37,6 +38,10 @@ export interface EstimatorState {
   readonly gunMs: number | null;
   /** Own clock 0: given by the `start` event or found; null before. Found starts are set in arrears. */
   readonly startMs: number | null;
+  /** The runner has pressed on start: nothing that is found stands above that. */
+  readonly startGiven: boolean;
+  /** Where the runner has stayed of late. */
+  readonly stand: Stand;
   readonly stopMs: number | null;
   readonly lastPress: Press | null;
   /** Fixes that could not be used. */
