@@ -1,12 +1,16 @@
+import { parseGpx } from '../core/course/gpx.ts';
 import type { Call } from '../core/cues/call.ts';
 import { parseAnyPlan } from '../core/plan/parsePracticePlan.ts';
+import type { PracticeCourse } from '../core/plan/practiceCourse.ts';
 import type { PracticePlan } from '../core/plan/practicePlan.ts';
 import type { Going } from '../core/practice/going.ts';
 import { beginPractice, goingOf, practiceView } from '../core/practice/practice.ts';
 import { practiceFlush, practiceStep } from '../core/practice/step.ts';
+import { practiceCourseOfGpx } from '../core/practice/way/fromGpx.ts';
+import { layCourse, roadOn } from '../core/practice/way/lay.ts';
 import { type Believed, believedIn } from '../core/run/believed.ts';
 import type { RunInput } from '../core/run/settings.ts';
-import { ok, type Result } from '../core/units/result.ts';
+import { type DoorError, ok, type Result } from '../core/units/result.ts';
 import { metresPer } from '../core/units/units.ts';
 import { spoken as english } from '../languages/en/spoken.ts';
 import { SESSION_STEADY, simulateSession } from '../sensors/simulatedPractice.ts';
@@ -26,6 +30,18 @@ interface Planned {
   readonly plan: PracticePlan;
   readonly believed: Believed;
 }
+
+const readCourse = (text: string): Result<PracticeCourse, DoorError> => {
+  const gpx = parseGpx(text);
+  return gpx.ok ? practiceCourseOfGpx(gpx.value, '') : gpx;
+};
+
+/** The plan with the course that is named beside it instead of its own. */
+const onCourse = (plan: PracticePlan, file: string | null): Result<PracticePlan, string> => {
+  if (file === null) return ok(plan);
+  const got = readThrough(file, MAX_RECORDING_BYTES, readCourse);
+  return got.ok ? ok({ ...plan, course: got.value }) : got;
+};
 
 /** The plan file as a session; null where it is none, or no file is named. */
 export const practicePlanOf = (options: Options): Result<Planned | null, string> => {
@@ -68,6 +84,7 @@ const sheet = (
   return `${[
     plan.name,
     `${plan.legs.length} legs`,
+    ...courseNote(plan),
     ...notes,
     '',
     `${'sound from'.padStart(10)}  ${'to'.padStart(10)}  ${'kind'.padEnd(10)}  words`,
@@ -78,6 +95,16 @@ const sheet = (
     `calls: ${rows.length}`,
     `fixes: ${end.fixes}${end.skipped > 0 ? `, ${end.skipped} left out` : ''}`,
   ].join('\n')}\n`;
+};
+
+/** What the reader of the call sheet should know of the course. */
+const courseNote = ({ course, place }: PracticePlan): string[] => {
+  if (course === undefined) return [];
+  if (place === 'indoors') return ['indoors: the course is not used'];
+  const laid = layCourse(course);
+  if (laid === null) return [];
+  const what = laid.lapM === null ? 'a road one way' : 'a round';
+  return [`on ${course.name === '' ? 'its course' : course.name}: ${what} of ${Math.round(laid.lengthM)} m`];
 };
 
 interface End {
@@ -123,8 +150,6 @@ interface Session {
 }
 
 const loadSession = (plan: PracticePlan, options: Options): Result<Session, string> => {
-  // A session runs to and fro: a line that is run once says nothing about it.
-  const unused = options.course === null ? [] : ['the course is not used in a practice session'];
   if (options.fixes === null) {
     const seed = options.seed ?? SEED;
     const sim = simulateSession({
@@ -134,17 +159,22 @@ const loadSession = (plan: PracticePlan, options: Options): Result<Session, stri
       penS: PEN_S,
       seed,
       podShare: null,
+      road: plan.course === undefined ? null : roadOn(plan.course),
     });
-    return ok({ inputs: sim.inputs, skipped: 0, notes: [...unused, `a simulated session, seed ${seed}`] });
+    return ok({ inputs: sim.inputs, skipped: 0, notes: [`a simulated session, seed ${seed}`] });
   }
   const got = readThrough(options.fixes, MAX_RECORDING_BYTES, readRecording);
   if (!got.ok) return got;
   const { inputs, skipped, faults } = got.value;
-  return ok({ inputs, skipped, notes: [...unused, ...faults.map((f) => `left out: ${f}`)] });
+  return ok({ inputs, skipped, notes: faults.map((f) => `left out: ${f}`) });
 };
 
 /** A session rehearsed: the call sheet or JSON lines, or why not. */
-export const rehearsePractice = ({ plan, believed }: Planned, options: Options): Result<string, string> => {
+export const rehearsePractice = (planned: Planned, options: Options): Result<string, string> => {
+  const { believed } = planned;
+  const named = onCourse(planned.plan, options.course);
+  if (!named.ok) return named;
+  const plan = named.value;
   const loaded = loadSession(plan, options);
   if (!loaded.ok) return loaded;
   const { inputs, skipped, notes } = loaded.value;

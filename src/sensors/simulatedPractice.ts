@@ -134,8 +134,8 @@ export interface SessionSimulation {
   readonly seed: number;
   /** A foot pod that is wrong by this share; null: none. */
   readonly podShare: number | null;
-  /** The road that it is run on, from its begin; absent: one of its own. */
-  readonly road?: CourseLine;
+  /** The road for a run of so many metres, from its begin; absent: one of its own. */
+  readonly road?: ((leastM: number) => CourseLine) | null;
 }
 
 /** Does a session and receives it; indoors there are no fixes. The same seed, the same session. */
@@ -143,7 +143,7 @@ export const simulateSession = (s: SessionSimulation): SimulatedSession => {
   const session = runSession(s.plan, s.runner, s.penS, chanceOf(s.seed));
   const ms = (ownS: number): number => Math.round(EVENING_MS + ownS * 1000);
   const lengthM = session.truth.distanceAtM(session.truth.toS) + 200;
-  const line = s.road ?? roadOf(lengthM, s.seed);
+  const line = s.road?.(lengthM) ?? roadOf(lengthM, s.seed);
   const fixes =
     s.plan.place === 'road'
       ? receive(line, session.truth, s.receiver, EVENING_MS, chanceOf(s.seed + 0.5e9))

@@ -11,6 +11,7 @@ import type { PracticePlan } from '../core/plan/practicePlan.ts';
 import type { RacePlan } from '../core/plan/racePlan.ts';
 import { progression, type Week } from '../core/practice/sessions/progression.ts';
 import { READY_MADE_TEXT, type ReadyMade, readyMade } from '../core/practice/sessions/readyMade.ts';
+import { roadOn } from '../core/practice/way/lay.ts';
 import { beginPracticeDigest } from '../core/review/practiceDigest.ts';
 import { type Message, message } from '../core/units/message.ts';
 import { refusal } from '../languages/refusal.ts';
@@ -267,6 +268,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
         penS: 5,
         seed: SEED,
         podShare: null,
+        road: plan.value.course === undefined ? null : roadOn(plan.value.course),
       });
       for (const input of inputs) digesting.take(input);
       const { calls } = digesting.end();

@@ -76,7 +76,7 @@ export const doSession = (
   isKnown = false,
 ): Done => {
   const loop = isKnown ? knownLoop(seed, LONGEST_M) : null;
-  const road = loop === null ? {} : { road: loop.road };
+  const road = loop === null ? {} : { road: () => loop.road };
   const session = simulateSession({ plan, runner, receiver, penS: 10, seed, podShare, ...road });
   const calls: Call[] = [];
   let practice = beginPractice({ plan: loop === null ? plan : { ...plan, course: loop.course }, voice });

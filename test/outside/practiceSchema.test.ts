@@ -8,13 +8,22 @@ import { demoPlan } from '../../src/demo/race.ts';
 
 // The published schema, checked and applied by ajv, an independent validator.
 const schema: unknown = JSON.parse(readFileSync('public/schema/practice.v1.json', 'utf8'));
-const ajv = new Ajv2020({ strict: true, strictTypes: false, strictRequired: false, allErrors: true });
+const ajv = new Ajv2020({ strict: true, strictTuples: false, strictTypes: false, strictRequired: false, allErrors: true });
 const validate = ajv.compile(schema as object);
 
 const leg = { kind: 'work', for: { timeS: 900 }, target: { paceSPerKm: 296 } };
 const bare = { version: 1, kind: 'practice', legs: [leg] };
+const course = {
+  name: 'Round the harbour',
+  points: [
+    [54.1, 7.3, 2],
+    [54.105, 7.3],
+    [54.1, 7.3, null],
+  ],
+};
 const full = {
   ...bare,
+  course: { ...course, lengthM: 1113 },
   name: '2 x 15 min',
   unit: 'km',
   place: 'road',
@@ -40,7 +49,8 @@ describe('the schema of the practice session, version 1', () => {
     ['every field', full],
     ['only what must be there', bare],
     ['fields of tomorrow', { ...bare, shoes: 'blue' }],
-    ['absent as null', { ...bare, name: null, unit: null, penClosesAt: null }],
+    ['absent as null', { ...bare, name: null, unit: null, penClosesAt: null, course: null }],
+    ['a course with nothing beside its points', { ...bare, course: { points: course.points } }],
     ...READY_MADE.map((which): [string, unknown] => [
       which,
       JSON.parse(practiceFile(readyMade(which, demoPlan), (ms) => new Date(ms).toISOString())),
@@ -55,6 +65,20 @@ describe('the schema of the practice session, version 1', () => {
     ['another version', { ...bare, version: 2 }],
     ['another kind', { ...bare, kind: 'race' }],
     ['no legs', { ...bare, legs: [] }],
+    ['a course of one point', { ...bare, course: { points: [[54.1, 7.3]] } }],
+    [
+      'a course off the globe',
+      {
+        ...bare,
+        course: {
+          points: [
+            [54.1, 7.3],
+            [94.1, 7.3],
+          ],
+        },
+      },
+    ],
+    ['a course that is shorter than it can be', { ...bare, course: { ...course, lengthM: 20 } }],
     ['a leg without an end', { ...bare, legs: [{ kind: 'work' }] }],
     ['a leg of a second', { ...bare, legs: [{ ...leg, for: { timeS: 1 } }] }],
     ['a leg round the earth', { ...bare, legs: [{ ...leg, for: { distanceM: 4e7 } }] }],
@@ -75,6 +99,17 @@ describe('the schema of the practice session, version 1', () => {
     void fc.assert(
       fc.property(field, fc.jsonValue({ maxDepth: 2 }), (key, value) => {
         const plan = { ...bare, legs: [{ ...leg, [key]: value }] };
+        if (readPracticePlan(plan).ok) expect(validate(plan)).toBe(true);
+      }),
+      { numRuns: 500 },
+    );
+  });
+
+  test('with any one field of the course replaced by any JSON: what the reader accepts, the schema accepts', () => {
+    const field = fc.constantFrom('name', 'lengthM', 'points');
+    void fc.assert(
+      fc.property(field, fc.jsonValue({ maxDepth: 3 }), (key, value) => {
+        const plan = { ...bare, course: { ...course, [key]: value } };
         if (readPracticePlan(plan).ok) expect(validate(plan)).toBe(true);
       }),
       { numRuns: 500 },

@@ -21,7 +21,7 @@ export const LEAST_COURSE_M = 100;
 /** A line of several days is no course. */
 const MOST_COURSE_M = 100_000;
 /** A known length further than this from what the points measure belongs to another line. */
-const MISFIT_SHARE = 0.2;
+const MISFIT_SHARE = 0.08;
 /** Centimetres: what is written into a file is then what was run. */
 const DEGREES = 7;
 const HEIGHT_DECIMALS = 2;
@@ -40,25 +40,24 @@ export const keptPoints = (points: readonly LinePoint[]): readonly LinePoint[] =
 export const recordedLengthM = (points: readonly LinePoint[]): number =>
   points.reduce((sum, p, i) => sum + (i > 0 ? legM(points[i - 1] as LinePoint, p) : 0), 0);
 
-/** The course of these points, or why they are none. `place` is where they stand, for the error. */
+/** The course of these points, or why they are none. `place` is where the points stand, for the error. */
 export const practiceCourseOf = (
   { name, points, lengthM }: PracticeCourse,
   place: string,
 ): Result<PracticeCourse, DoorError> => {
   const kept = keptPoints(points);
   const longM = recordedLengthM(kept);
-  const refuse = (where: string, expected: Message): Result<never, DoorError> =>
-    err(doorError(where, expected, `${Math.round(longM)} m`));
+  const refuse = (expected: Message): Result<never, DoorError> =>
+    err(doorError(place, expected, `${Math.round(longM)} m`));
   if (longM < LEAST_COURSE_M || longM > MOST_COURSE_M)
     return refuse(
-      `${place}.points`,
       message('a line of {least} m to {most} km', {
         least: LEAST_COURSE_M,
         most: MOST_COURSE_M / 1000,
       }),
     );
   return lengthM !== null && Math.abs(lengthM / longM - 1) > MISFIT_SHARE
-    ? refuse(`${place}.points`, message('a line of about {n} m, as lengthM says', { n: Math.round(lengthM) }))
+    ? refuse(message('a line of about {n} m, as lengthM says', { n: Math.round(lengthM) }))
     : ok({ name, points: kept, lengthM });
 };
 
@@ -83,7 +82,7 @@ export const practiceCourse: Read<PracticeCourse | null> = (found, place) => {
   if (!points.ok) return points;
   if (points.value === null) return ok(null);
   const rest = beside(found, place);
-  return rest.ok ? practiceCourseOf({ ...rest.value, points: points.value }, place) : rest;
+  return rest.ok ? practiceCourseOf({ ...rest.value, points: points.value }, `${place}.points`) : rest;
 };
 
 /** The course as the file holds it. */

@@ -12,7 +12,7 @@ import { NO_PEN, penWaits } from './notices.ts';
 import { hearPod } from './pod.ts';
 import { goingOf, type Practice } from './practice.ts';
 import { answerCue } from './remaining.ts';
-import { followWay } from './way/way.ts';
+import { followWay } from './way/follow.ts';
 
 /** Time passes on a grid of the engine's clock, as in a run. */
 const GRID_MS = 500;

@@ -1,4 +1,4 @@
-import { eastAtM, northAtM } from '../../course/line.ts';
+import { type CourseLine, eastAtM, northAtM } from '../../course/line.ts';
 import type { PlaneFix } from '../../estimate/planeFix.ts';
 import type { LaidLine } from './lay.ts';
 
@@ -28,9 +28,18 @@ const COMPARED = 12;
 const AROUND_M = 25;
 const STEP_M = 2.5;
 
+/** Where on a leg of the line a fix falls, as a share of the leg, and how far off it. */
+const footOn = ({ eastM, northM }: CourseLine, i: number, fix: PlaneFix): { k: number; offM: number } => {
+  const [e, n] = [eastM[i] as number, northM[i] as number];
+  const [de, dn] = [(eastM[i + 1] as number) - e, (northM[i + 1] as number) - n];
+  const along = ((fix.eastM - e) * de + (fix.northM - n) * dn) / (de * de + dn * dn || 1);
+  const k = Math.min(1, Math.max(0, along));
+  return { k, offM: Math.hypot(fix.eastM - e - k * de, fix.northM - n - k * dn) };
+};
+
 /** Places of one lap where the line passes near a fix, metres along from home. */
 const passes = ({ line, lapM, homeM }: LaidLine, fix: PlaneFix): number[] => {
-  const { eastM, northM, alongM } = line;
+  const { alongM } = line;
   const endM = lapM ?? line.officialM;
   const found: number[] = [];
   let best = { m: 0, offM: Number.POSITIVE_INFINITY };
@@ -39,11 +48,7 @@ const passes = ({ line, lapM, homeM }: LaidLine, fix: PlaneFix): number[] => {
     best = { m: 0, offM: Number.POSITIVE_INFINITY };
   };
   for (let i = 0; i + 1 < alongM.length && (alongM[i] as number) < endM; i++) {
-    const [e, n] = [eastM[i] as number, northM[i] as number];
-    const [de, dn] = [(eastM[i + 1] as number) - e, (northM[i + 1] as number) - n];
-    const along = ((fix.eastM - e) * de + (fix.northM - n) * dn) / (de * de + dn * dn || 1);
-    const k = Math.min(1, Math.max(0, along));
-    const offM = Math.hypot(fix.eastM - e - k * de, fix.northM - n - k * dn);
+    const { k, offM } = footOn(line, i, fix);
     if (offM > NEAR_M) close();
     else if (offM < best.offM) {
       const from = alongM[i] as number;
@@ -52,6 +57,15 @@ const passes = ({ line, lapM, homeM }: LaidLine, fix: PlaneFix): number[] => {
   }
   close();
   return found.map((m) => m + homeM);
+};
+
+/** How far a fix is from the nearest place of the line. */
+export const offLineM = ({ line, lapM }: LaidLine, fix: PlaneFix): number => {
+  const endM = lapM ?? line.officialM;
+  let leastM = Number.POSITIVE_INFINITY;
+  for (let i = 0; i + 1 < line.alongM.length && (line.alongM[i] as number) < endM; i++)
+    leastM = Math.min(leastM, footOn(line, i, fix).offM);
+  return leastM;
 };
 
 /** The last so many metres of the way, thinned; null while less has been run. */

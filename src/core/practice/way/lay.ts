@@ -5,6 +5,8 @@ import { type PracticeCourse, recordedLengthM } from '../../plan/practiceCourse.
 /** One way of running a course, long enough to look ahead and back from wherever the runner is kept on it. */
 export interface LaidLine {
   readonly line: CourseLine;
+  /** The same once. */
+  readonly lap: CourseLine;
   /** After so many metres it comes again; null on a road that ends. */
   readonly lapM: number | null;
   /** The runner is kept between here and a lap further on; 0 on a road that ends. */
@@ -46,6 +48,26 @@ const closedLap = (points: readonly LinePoint[]): readonly LinePoint[] | null =>
   return bestM > mostM ? null : [...points.slice(0, best + 1), first];
 };
 
+/** A seam between laps lies in the middle of the straightest stretch of this length: a corner there would not be found. */
+const SEAM_M = 120;
+
+/** The same lap, begun where it is straightest. */
+const begunOnAStraight = (lap: readonly LinePoint[]): readonly LinePoint[] => {
+  const ring = lap.slice(0, -1);
+  const legs = ring.map((p, i) => legM(p, ring[(i + 1) % ring.length] as LinePoint));
+  const n = ring.length;
+  let best = { from: 0, straight: 0 };
+  let [to, alongM] = [0, 0];
+  for (let from = 0; from < n; from++) {
+    while (alongM < SEAM_M && to < from + n) alongM += legs[to++ % n] as number;
+    const straight = legM(ring[from] as LinePoint, ring[to % n] as LinePoint) / alongM;
+    if (straight > best.straight) best = { from: (from + to) >> 1, straight };
+    alongM -= legs[from] as number;
+  }
+  const seam = best.from % n;
+  return [...ring.slice(seam), ...ring.slice(0, seam), ring[seam] as LinePoint];
+};
+
 /** What a line measures once its shake is taken out. */
 const laidM = ({ eastM, northM }: CourseLine): number =>
   eastM.reduce(
@@ -82,23 +104,36 @@ const again = (line: CourseLine, laps: number): CourseLine => {
 };
 
 const laidLine = (line: CourseLine, closed: boolean): LaidLine => {
-  if (!closed) return { line, lapM: null, homeM: 0, cornersALap: 0 };
+  if (!closed) return { line, lap: line, lapM: null, homeM: 0, cornersALap: 0 };
   const lapM = line.officialM;
   const homeLaps = Math.ceil(BEHIND_M / lapM);
   return {
     line: again(line, homeLaps + 1 + Math.ceil(AHEAD_M / lapM)),
+    lap: line,
     lapM,
     homeM: homeLaps * lapM,
     cornersALap: line.corners.length,
   };
 };
 
+/** The road of a course for a run of so many metres from its begin; one that ends goes on straight. */
+export const roadOn = (course: PracticeCourse): ((leastM: number) => CourseLine) | null => {
+  const laid = layCourse(course);
+  const first = laid?.lines[0];
+  if (laid === null || first === undefined) return null;
+  const { lapM } = laid;
+  return (leastM) => (lapM === null ? first.line : again(first.lap, Math.ceil(leastM / lapM)));
+};
+
 /** Lays a course on the ground, both ways; null where its points are no line. */
 export const layCourse = ({ points, lengthM: knownM }: PracticeCourse): LaidCourse | null => {
   const lap = closedLap(points);
-  const way = lap ?? points;
-  const rough = measureLine(way, knownM ?? recordedLengthM(way));
-  if (rough === null) return null;
+  const asGiven = measureLine(lap ?? points, knownM ?? recordedLengthM(lap ?? points));
+  if (asGiven === null) return null;
+  // A road run there and back is known to turn where it does: it stays as it is.
+  const isRound = lap !== null && asGiven.knownM.length === 1;
+  const way = isRound ? begunOnAStraight(lap) : (lap ?? points);
+  const rough = isRound ? (measureLine(way, asGiven.officialM) ?? asGiven) : asGiven;
   const lengthM = knownM ?? laidM(rough);
   const laid = (of: readonly LinePoint[], on: Plane): LaidLine[] => {
     const line = measureLine(of, lengthM, on);
