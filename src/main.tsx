@@ -208,6 +208,7 @@ const offline = createOffline({
   voiceDecoded: computed(() => ['asleep', 'ready'].includes(speaker.state.value) && voiceKept.value),
   runIsOn: () => run.current.value !== null,
   reload: () => location.reload(),
+  begin: afterPaint,
 });
 
 const practice = createPracticeModel({

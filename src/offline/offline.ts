@@ -24,6 +24,8 @@ export interface OfflineParts {
   readonly voiceDecoded: ReadonlySignal<boolean>;
   readonly runIsOn: () => boolean;
   readonly reload: () => void;
+  /** When to begin: storing some sixty files should not hold up the first picture. */
+  readonly begin?: (run: () => void) => void;
 }
 
 const WORKER = '/sw.js';
@@ -72,7 +74,7 @@ export const createOffline = (parts: OfflineParts): Offline => {
   workers?.addEventListener('controllerchange', () => {
     if (asked && !parts.runIsOn()) parts.reload();
   });
-  void begin();
+  (parts.begin ?? ((run) => run()))(() => void begin());
 
   return {
     state: computed(() =>

@@ -7,8 +7,8 @@ import type { Served } from './served.ts';
 /** What Chromium's developer tools take for a mid-range phone. */
 const SLOWED = 4;
 const TRIES = 5;
-/** So long nothing long may come any more. */
-const QUIET_MS = 3000;
+/** So long nothing long may come any more: the quiet window of ‘time to interactive’ (memory). */
+const QUIET_MS = 5000;
 /** A task longer than this makes a touch wait (W3C Long Tasks; memory). */
 const LONG_MS = 50;
 
