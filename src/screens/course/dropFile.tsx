@@ -1,7 +1,7 @@
 import { useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { useRef } from 'preact/hooks';
 import { t } from '../../languages/text.ts';
+import { PickFile } from '../parts/files.tsx';
 
 interface Props {
   readonly onFile: (file: File) => void;
@@ -11,7 +11,6 @@ interface Props {
 
 /** A field to drop a file on; for hands without a mouse it is a button. */
 export const DropFile = ({ onFile, hasCourse, children }: Props) => {
-  const input = useRef<HTMLInputElement>(null);
   const over = useSignal(false);
   return (
     <section
@@ -32,21 +31,12 @@ export const DropFile = ({ onFile, hasCourse, children }: Props) => {
         if (file) onFile(file);
       }}
     >
-      <button type="button" class={hasCourse ? '' : 'main-button'} onClick={() => input.current?.click()}>
-        {hasCourse ? t('Another file') : t('Open a course')}
-      </button>
-      <input
-        ref={input}
-        type="file"
+      <PickFile
+        label={hasCourse ? t('Another file') : t('Open a course')}
+        about={t('Course file')}
         accept=".gpx,.jsonl,application/gpx+xml"
-        hidden
-        aria-label={t('Course file')}
-        onChange={(event) => {
-          const element = event.currentTarget;
-          const file = element.files?.[0];
-          if (file) onFile(file);
-          element.value = '';
-        }}
+        onFile={onFile}
+        main={!hasCourse}
       />
       <p class="note">
         {t(

@@ -1,18 +1,22 @@
 import { useRef } from 'preact/hooks';
 
-interface OpenProps {
+interface PickProps {
   readonly label: string;
+  /** What the file is, where the button alone does not tell. */
+  readonly about?: string;
   /** Endings and types, as an input takes them. */
   readonly accept: string;
-  readonly onText: (text: string, fileName: string) => void;
+  readonly onFile: (file: File) => void;
+  /** The one button of its screen. */
+  readonly main?: boolean;
 }
 
-/** A button that opens a text file of the runner's. */
-export const OpenFile = ({ label, accept, onText }: OpenProps) => {
+/** A button that asks for a file of the runner's. */
+export const PickFile = ({ label, about = label, accept, onFile, main = false }: PickProps) => {
   const input = useRef<HTMLInputElement>(null);
   return (
     <>
-      <button type="button" onClick={() => input.current?.click()}>
+      <button type="button" class={main ? 'main-button' : ''} onClick={() => input.current?.click()}>
         {label}
       </button>
       <input
@@ -20,11 +24,11 @@ export const OpenFile = ({ label, accept, onText }: OpenProps) => {
         type="file"
         accept={accept}
         hidden
-        aria-label={label}
-        onChange={async (event) => {
+        aria-label={about}
+        onChange={(event) => {
           const element = event.currentTarget;
           const file = element.files?.[0];
-          if (file) onText(await file.text(), file.name);
+          if (file) onFile(file);
           // So that the same file can be chosen again after it was changed.
           element.value = '';
         }}
@@ -32,6 +36,23 @@ export const OpenFile = ({ label, accept, onText }: OpenProps) => {
     </>
   );
 };
+
+interface OpenProps {
+  readonly label: string;
+  readonly accept: string;
+  readonly onText: (text: string, fileName: string) => void;
+}
+
+/** A button that opens a text file of the runner's. */
+export const OpenFile = ({ label, accept, onText }: OpenProps) => (
+  <PickFile
+    label={label}
+    accept={accept}
+    onFile={async (file) => {
+      onText(await file.text(), file.name);
+    }}
+  />
+);
 
 /** Some browsers begin to read only after the click was dealt with. */
 const KEEP_MS = 60_000;

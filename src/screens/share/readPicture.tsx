@@ -2,6 +2,7 @@ import { useSignal } from '@preact/signals';
 import { useEffect, useRef } from 'preact/hooks';
 import { t } from '../../languages/text.ts';
 import { type Pixels, readCode } from '../../share/picture.ts';
+import { PickFile } from '../parts/files.tsx';
 
 interface Props {
   readonly onText: (text: string) => void;
@@ -41,7 +42,6 @@ const readFile = async (file: File): Promise<string | null> => {
 export const ReadPicture = ({ onText, onTrouble }: Props) => {
   const camera = useSignal<MediaStream | null>(null);
   const video = useRef<HTMLVideoElement>(null);
-  const input = useRef<HTMLInputElement>(null);
 
   const gone = useRef(false);
 
@@ -118,20 +118,11 @@ export const ReadPicture = ({ onText, onTrouble }: Props) => {
             {t('Camera off')}
           </button>
         )}
-        <button type="button" onClick={() => input.current?.click()}>
-          {t('Open a picture')}
-        </button>
-        <input
-          ref={input}
-          type="file"
+        <PickFile
+          label={t('Open a picture')}
+          about={t('Open a picture of a code')}
           accept="image/*"
-          hidden
-          aria-label={t('Open a picture of a code')}
-          onChange={(event) => {
-            const file = event.currentTarget.files?.[0];
-            if (file) void open(file);
-            event.currentTarget.value = '';
-          }}
+          onFile={(file) => void open(file)}
         />
       </div>
       {camera.value !== null && (
