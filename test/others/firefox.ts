@@ -1,9 +1,9 @@
-import { spawn } from 'node:child_process';
 import { once } from 'node:events';
 import { existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { connect, type Socket } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { startGroup, within } from './group.ts';
 import { type OtherPage, otherPage, type Wire } from './webDriver.ts';
 
 const PLACES = [
@@ -34,6 +34,8 @@ type Reply = readonly [
   value: unknown,
 ];
 
+const GONE = { error: 'gone', message: 'Firefox shut its socket' };
+
 /** Marionette: W3C WebDriver's commands as JSON over a socket, each after its length and a colon. */
 const marionette = async (socket: Socket): Promise<Wire['send']> => {
   let got = Buffer.alloc(0);
@@ -43,6 +45,14 @@ const marionette = async (socket: Socket): Promise<Wire['send']> => {
   const greeted = new Promise<void>((done) => {
     hello = done;
   });
+  let isShut = false;
+  // A browser that crashed answers nobody any more.
+  const shut = (): void => {
+    isShut = true;
+    for (const [id, answer] of waiting) answer([1, id, GONE, null]);
+  };
+  socket.on('error', () => {});
+  socket.on('close', shut);
   socket.on('data', (bytes) => {
     got = Buffer.concat([got, bytes]);
     for (;;) {
@@ -55,7 +65,7 @@ const marionette = async (socket: Socket): Promise<Wire['send']> => {
       else waiting.get((message as unknown as Reply)[1])?.(message as unknown as Reply);
     }
   });
-  await greeted;
+  await within(START_WITHIN_MS, 'Firefox greets', greeted);
   const ask = (name: string, given: unknown): Promise<unknown> =>
     new Promise((resolve, reject) => {
       const id = nextId++;
@@ -66,6 +76,7 @@ const marionette = async (socket: Socket): Promise<Wire['send']> => {
       });
       const text = JSON.stringify([0, id, name, given]);
       socket.write(`${Buffer.byteLength(text)}:${text}`);
+      if (isShut) shut();
     });
   await ask('WebDriver:NewSession', { strictFileInteractability: false, timeouts: { script: 60_000 } });
   return async (command, given) => {
@@ -88,24 +99,19 @@ const portOf = async (profile: string): Promise<number> => {
 export const openFirefox = async (path: string): Promise<OtherPage> => {
   const profile = mkdtempSync(join(tmpdir(), 'soundline-firefox-'));
   writeFileSync(join(profile, 'user.js'), PREFERENCES);
-  const child = spawn(path, ['--headless', '--marionette', '--profile', profile, 'about:blank'], {
-    detached: true,
-    stdio: 'ignore',
-  });
-  const socket = connect(await portOf(profile), '127.0.0.1');
-  await once(socket, 'connect');
-  const send = await marionette(socket);
-  return otherPage({
-    send,
-    end: async () => {
-      socket.destroy();
-      const gone = once(child, 'exit');
-      // The group is this browser's own: its processes and nobody else's.
-      if (child.exitCode === null && child.pid !== undefined) {
-        process.kill(-child.pid, 'SIGKILL');
-        await gone;
-      }
-      rmSync(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
-    },
-  });
+  const group = startGroup(path, ['--headless', '--marionette', '--profile', profile, 'about:blank']);
+  let socket: Socket | null = null;
+  const end = async (): Promise<void> => {
+    socket?.destroy();
+    await group.end();
+    rmSync(profile, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+  };
+  try {
+    socket = connect(await portOf(profile), '127.0.0.1');
+    await within(START_WITHIN_MS, 'the socket of Firefox', once(socket, 'connect'));
+    return otherPage({ send: await marionette(socket), end });
+  } catch (error) {
+    await end();
+    throw error;
+  }
 };

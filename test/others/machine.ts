@@ -58,11 +58,18 @@ export const pretendDevices = async (): Promise<() => void> => {
     '-L',
     `module-native-protocol-unix auth-anonymous=1 socket=${socket}`,
   ]);
-  await until(() => existsSync(socket) && display.endsWith('\n'));
-  process.env['DISPLAY'] = `:${display.trim()}`;
-  process.env['PULSE_SERVER'] = `unix:${socket}`;
-  return () => {
+  const end = (): void => {
     for (const child of children) child.kill('SIGKILL');
     rmSync(dir, { recursive: true, force: true });
   };
+  try {
+    await until(() => existsSync(socket) && display.endsWith('\n'));
+  } catch (error) {
+    // Left alone they would hold this process open for good.
+    end();
+    throw error;
+  }
+  process.env['DISPLAY'] = `:${display.trim()}`;
+  process.env['PULSE_SERVER'] = `unix:${socket}`;
+  return end;
 };

@@ -1,3 +1,5 @@
+import { within } from './group.ts';
+
 /** Commands of W3C WebDriver that the tests need, by the names that Marionette has for them. */
 type Command =
   | 'Navigate'
@@ -17,6 +19,11 @@ export interface Wire {
   readonly send: (command: Command, given: Readonly<Record<string, unknown>>) => Promise<unknown>;
   readonly end: () => Promise<void>;
 }
+
+/** A script of a page may take a minute; a page that hangs answers nothing at all. */
+const ANSWER_WITHIN_MS = 70_000;
+/** A browser that takes longer to say goodbye is ended without it. */
+const GOODBYE_WITHIN_MS = 5000;
 
 /** The key under which every driver hands out elements (W3C WebDriver, section 12). */
 const ELEMENT = 'element-6066-11e4-a52e-4f735466cecf';
@@ -53,7 +60,10 @@ const sleep = (ms: number): Promise<void> => new Promise((done) => setTimeout(do
 const literal = (text: string): string =>
   text.includes("'") ? `concat('${text.split("'").join(`',"'",'`)}')` : `'${text}'`;
 
-export const otherPage = (wire: Wire): OtherPage => {
+export const otherPage = ({ send, end }: Wire): OtherPage => {
+  const wire: Pick<Wire, 'send'> = {
+    send: (command, given) => within(ANSWER_WITHIN_MS, command, send(command, given)),
+  };
   const find = async (using: 'css selector' | 'xpath', value: string): Promise<string> => {
     const found = (await wire.send('FindElement', { using, value })) as Record<string, string>;
     const id = found[ELEMENT];
@@ -129,8 +139,8 @@ export const otherPage = (wire: Wire): OtherPage => {
     resize: async (width, height) => void (await wire.send('SetWindowRect', { width, height })),
     picture: async () => (await wire.send('TakeScreenshot', {})) as string,
     close: async () => {
-      await wire.send('DeleteSession', {}).catch(() => {});
-      await wire.end();
+      await within(GOODBYE_WITHIN_MS, 'goodbye', send('DeleteSession', {})).catch(() => {});
+      await end();
     },
   };
 };

@@ -1,8 +1,7 @@
-import { type ChildProcess, spawn } from 'node:child_process';
-import { once } from 'node:events';
 import { existsSync, mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { startGroup } from './group.ts';
 import { freePort } from './machine.ts';
 import { type OtherPage, otherPage, type Wire } from './webDriver.ts';
 
@@ -40,9 +39,14 @@ const ROUTES: Record<Parameters<Wire['send']>[0], (id: string) => readonly [meth
   DeleteSession: () => ['DELETE', ''],
 };
 
+/** Longer than the longest script of a page may take. */
+const ANSWER_WITHIN_MS = 70_000;
+
 const ask = async (url: string, method: string, given: unknown): Promise<unknown> => {
   const response = await fetch(url, {
     method,
+    // The driver answers a command when its page does: one that hangs would hold it for five minutes.
+    signal: AbortSignal.timeout(ANSWER_WITHIN_MS),
     ...(method === 'POST'
       ? { body: JSON.stringify(given), headers: { 'Content-Type': 'application/json' } }
       : {}),
@@ -58,7 +62,7 @@ const ask = async (url: string, method: string, given: unknown): Promise<unknown
 const answers = async (url: string): Promise<void> => {
   for (const untilMs = Date.now() + START_WITHIN_MS; Date.now() < untilMs; ) {
     if (
-      await fetch(`${url}/status`).then(
+      await fetch(`${url}/status`, { signal: AbortSignal.timeout(5000) }).then(
         (r) => r.ok,
         () => false,
       )
@@ -72,30 +76,33 @@ const answers = async (url: string): Promise<void> => {
 export const openWebKit = async ({ driver, browser }: WebKitPlaces): Promise<OtherPage> => {
   const home = mkdtempSync(join(tmpdir(), 'soundline-webkit-'));
   const port = await freePort();
-  const child: ChildProcess = spawn(driver, [`--port=${port}`], {
-    detached: true,
-    stdio: 'ignore',
-    env: { ...process.env, HOME: home, XDG_CACHE_HOME: home, XDG_DATA_HOME: home, XDG_CONFIG_HOME: home },
+  const group = startGroup(driver, [`--port=${port}`], {
+    ...process.env,
+    HOME: home,
+    XDG_CACHE_HOME: home,
+    XDG_DATA_HOME: home,
+    XDG_CONFIG_HOME: home,
   });
+  const end = async (): Promise<void> => {
+    await group.end();
+    rmSync(home, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
+  };
   const url = `http://127.0.0.1:${port}`;
-  await answers(url);
-  const options = { binary: browser, args: ['--automation'] };
-  const { sessionId } = (await ask(`${url}/session`, 'POST', {
-    capabilities: { alwaysMatch: { 'webkitgtk:browserOptions': options, timeouts: { script: 60_000 } } },
-  })) as { sessionId: string };
-  return otherPage({
-    send: (command, given) => {
-      const [method, path] = ROUTES[command](String(given['id'] ?? ''));
-      return ask(`${url}/session/${sessionId}${path}`, method, given);
-    },
-    end: async () => {
-      const gone = once(child, 'exit');
-      // The group is this driver's own: its processes and nobody else's.
-      if (child.exitCode === null && child.pid !== undefined) {
-        process.kill(-child.pid, 'SIGKILL');
-        await gone;
-      }
-      rmSync(home, { recursive: true, force: true, maxRetries: 5, retryDelay: 200 });
-    },
-  });
+  try {
+    await answers(url);
+    const options = { binary: browser, args: ['--automation'] };
+    const { sessionId } = (await ask(`${url}/session`, 'POST', {
+      capabilities: { alwaysMatch: { 'webkitgtk:browserOptions': options, timeouts: { script: 60_000 } } },
+    })) as { sessionId: string };
+    return otherPage({
+      send: (command, given) => {
+        const [method, path] = ROUTES[command](String(given['id'] ?? ''));
+        return ask(`${url}/session/${sessionId}${path}`, method, given);
+      },
+      end,
+    });
+  } catch (error) {
+    await end();
+    throw error;
+  }
 };
