@@ -103,8 +103,9 @@ const courseNote = ({ course, place }: PracticePlan): string[] => {
   if (place === 'indoors') return ['indoors: the course is not used'];
   const laid = layCourse(course);
   if (laid === null) return [];
-  const what = laid.lapM === null ? 'a road one way' : 'a round';
-  return [`on ${course.name === '' ? 'its course' : course.name}: ${what} of ${Math.round(laid.lengthM)} m`];
+  return [
+    `on ${course.name === '' ? 'its course' : course.name}: ${Math.round(laid.lengthM)} m, ${laid.lapM === null ? 'one way' : 'again and again'}`,
+  ];
 };
 
 interface End {

@@ -1,6 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { Call } from '../core/cues/call.ts';
 import type { Talk } from '../core/cues/talk.ts';
+import type { Utterance, Voice } from '../core/cues/voicePort.ts';
 import type { EventName } from '../core/estimate/input.ts';
 import type { PodScale } from '../core/estimate/podScale.ts';
 import { podSeen } from '../core/estimate/podSpeed.ts';
@@ -17,6 +18,7 @@ import type { FixWatch, FixWatchPorts, Reception } from '../sensors/geolocation.
 import type { Ear } from '../voice/device/ear.ts';
 import type { PageTime } from '../voice/device/pageTime.ts';
 import type { RunClock } from './runClock.ts';
+import { createSayAfter } from './sayAfter.ts';
 
 /** A session on the road or indoors: inputs folded as they come, its calls sounded as they are decided. */
 export interface LivePractice {
@@ -28,6 +30,9 @@ export interface LivePractice {
   /** From a belt or a foot pod. */
   readonly sense: (input: RunInput) => void;
   readonly seenAgain: () => void;
+  /** The sound was taken away; it is there again, and what is still true is said. */
+  readonly soundLost: () => void;
+  readonly soundBack: () => void;
   /** What the session has shown of the foot pod; null where none was heard on the road. */
   readonly podSeen: () => PodScale | null;
   readonly close: () => void;
@@ -55,6 +60,18 @@ const SHOW_MS = 500;
 /** The result of the last leg is said up to half a minute after the end. */
 const AFTER_MS = 30_000;
 
+/** After its moment a countdown counts to nothing: the words are said without it, a tone alone not at all. */
+const saidAfterwards =
+  (voice: Voice) =>
+  ({ saying, form, utterance }: Call): Utterance | null => {
+    if (!('tone' in saying) || saying.tone !== 'countdown') return utterance;
+    if (utterance.text === '') return null;
+    return voice.utter(
+      saying.kind === 'leg' ? { ...saying, tone: 'leg' } : { ...saying, tone: 'finish' },
+      form,
+    );
+  };
+
 export const startLivePractice = (parts: LivePracticeParts): LivePractice => {
   const { config, clock, time, ear } = parts;
   let practice = (parts.past ?? []).reduce(
@@ -64,6 +81,7 @@ export const startLivePractice = (parts: LivePracticeParts): LivePractice => {
   const view = signal(practiceView(practice, clock.nowMs()));
   const calls = signal<readonly Call[]>([]);
   const reception = signal<Reception>('waiting');
+  const mouth = createSayAfter({ ear, clock, afterwards: saidAfterwards(config.voice) });
   let shownMs = 0;
   let over = false;
 
@@ -75,9 +93,8 @@ export const startLivePractice = (parts: LivePracticeParts): LivePractice => {
     if (next.calls.length === 0) return;
     calls.value = [...calls.value, ...next.calls];
     for (const call of next.calls) {
-      const atMs = clock.pageMs(call.startMs);
-      ear.say(call.utterance, atMs, clock.pageMs(call.expiresMs));
-      parts.buzz(call, atMs);
+      mouth.say(call);
+      parts.buzz(call, clock.pageMs(call.startMs));
     }
   };
 
@@ -131,6 +148,8 @@ export const startLivePractice = (parts: LivePracticeParts): LivePractice => {
       watch?.renew();
       tick();
     },
+    soundLost: mouth.lost,
+    soundBack: mouth.back,
     podSeen: () => podSeen(practice.estimate),
     close,
   };

@@ -7,12 +7,11 @@ import type { PodScale } from '../core/estimate/podScale.ts';
 import { parseAnyPlan, practiceFile } from '../core/plan/parsePracticePlan.ts';
 import { UNNAMED_LANGUAGE, withLanguage } from '../core/plan/planLanguage.ts';
 import { footPodOf, withFootPod } from '../core/plan/planPod.ts';
+import type { PracticeCourse } from '../core/plan/practiceCourse.ts';
 import type { PracticePlan } from '../core/plan/practicePlan.ts';
 import type { RacePlan } from '../core/plan/racePlan.ts';
 import { progression, type Week } from '../core/practice/sessions/progression.ts';
 import { READY_MADE_TEXT, type ReadyMade, readyMade } from '../core/practice/sessions/readyMade.ts';
-import { roadOn } from '../core/practice/way/lay.ts';
-import { beginPracticeDigest } from '../core/review/practiceDigest.ts';
 import { type Message, message } from '../core/units/message.ts';
 import { refusal } from '../languages/refusal.ts';
 import { t } from '../languages/text.ts';
@@ -20,12 +19,13 @@ import type { LogStore } from '../log/store.ts';
 import type { BodySensor } from '../sensors/bluetooth/bodySensors.ts';
 import type { Bluetooth, LinkState } from '../sensors/bluetooth/link.ts';
 import { type FixWatchPorts, watchFixes } from '../sensors/geolocation.ts';
-import { SESSION_STEADY, simulateSession } from '../sensors/simulatedPractice.ts';
-import { OPEN_SKY } from '../sensors/simulatedReceiver.ts';
 import type { PageTime } from '../voice/device/pageTime.ts';
 import type { Speaker } from '../voice/device/speaker.ts';
+import { nextAtMs } from './nextAt.ts';
 import type { PodShelf } from './podShelf.ts';
 import { createBody } from './practiceBody.ts';
+import type { CourseChoice } from './practiceCourse.ts';
+import { practisedCalls } from './practiceHear.ts';
 import { type LivePractice, startLivePractice } from './practiceLive.ts';
 import { findUnfinished, type Unfinished } from './recovery.ts';
 import { inputsOf } from './reviewFold.ts';
@@ -34,6 +34,7 @@ import { originAfter, runClockOf } from './runClock.ts';
 import type { RunLead } from './runLead.ts';
 import { type RunRecord, startRecord } from './runRecord.ts';
 import type { ScreenLock } from './screenLock.ts';
+import { watchSound } from './soundGap.ts';
 
 /** What the runner has chosen: a session of the trade, or one of their own from a file. */
 export type Choice = { readonly which: ReadyMade } | { readonly own: PracticePlan };
@@ -47,6 +48,9 @@ export interface PracticeModel {
   readonly ceiling: Signal<number | null>;
   /** When the pen closes, as a clock shows it: `08:20`; empty where nobody knows. */
   readonly penAt: Signal<string>;
+  /** The way that the session is run on; null: any. */
+  readonly course: ReadonlySignal<PracticeCourse | null>;
+  readonly setCourse: (course: PracticeCourse | null) => void;
   /** What is chosen, laid out. */
   readonly plan: ReadonlySignal<PracticePlan>;
   readonly weeks: ReadonlySignal<readonly Week[]>;
@@ -95,21 +99,14 @@ export interface PracticeParts {
   /** A race hears the same belt. */
   readonly alsoSensed: (input: Input) => void;
   readonly pods: PodShelf;
+  readonly course: CourseChoice;
 }
 
 const WEEKS = 8;
 /** Within this a session goes on by itself; later the runner has gone home. */
 const GO_ON_MS = 30 * 60_000;
-const SEED = 3;
-const DAY_MS = 86_400_000;
-
-/** The next time at which the wall clock shows this; null where it is no time of day. */
-const nextAtMs = (clockText: string, wallMs: number): number | null => {
-  const [hours, minutes] = clockText.split(':').map(Number);
-  if (hours === undefined || minutes === undefined || !(hours < 24 && minutes < 60)) return null;
-  const today = new Date(wallMs).setHours(hours, minutes, 0, 0);
-  return today > wallMs ? today : today + DAY_MS;
-};
+/** A session says nothing of its own about the sound: what is true of the leg is said. */
+const NO_NOTICE = (): void => {};
 
 const isoOf = (ms: number): string => new Date(ms).toISOString();
 
@@ -125,8 +122,9 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
   const current = signal<LivePractice | null>(null);
   const replay = signal<Replay | null>(null);
   let record: RunRecord | null = null;
+  let stopSound = (): void => {};
 
-  const plan = computed((): PracticePlan => {
+  const session = computed((): PracticePlan => {
     const chosen = choice.value;
     if ('own' in chosen) return chosen.own;
     const wish = {
@@ -138,6 +136,11 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
     // The name goes into the file and the log as it is read now.
     const made = readyMade(chosen.which, goal.value, wish, t(READY_MADE_TEXT[chosen.which].title));
     return indoors.value ? { ...made, place: 'indoors' } : made;
+  });
+  const plan = computed((): PracticePlan => {
+    const { course: _, ...rest } = session.value;
+    const course = parts.course.course.value;
+    return course === null || rest.place === 'indoors' ? rest : { ...rest, course };
   });
 
   let clock = runClockOf(time, parts.originMs);
@@ -156,6 +159,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
     if (record !== null) body.learnPod(current.value?.podSeen() ?? null);
     record?.end();
     record = null;
+    stopSound();
     lock.release();
     lead.give();
   };
@@ -166,7 +170,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
   };
 
   /** @param past  the session to go on with; null for a new one */
-  const start = (past: Unfinished | null): void => {
+  const start = (past: Unfinished | null, now: PracticePlan): void => {
     const planFile =
       past?.head.planFile ??
       withLanguage(withFootPod(file(), body.footPod()), parts.language?.() ?? UNNAMED_LANGUAGE);
@@ -186,22 +190,25 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
       isNew: past === null,
     });
     record = made;
-    current.value = startLivePractice({
-      config: { plan: plan.value, voice, ...(pod === null ? {} : { footPod: pod }) },
+    const live = startLivePractice({
+      config: { plan: now, voice, ...(pod === null ? {} : { footPod: pod }) },
       ear: speaker,
       buzz: parts.buzz,
       clock,
       time,
       watch:
-        plan.value.place === 'road'
-          ? (ports) => watchFixes({ ...ports, geolocation: parts.geolocation })
-          : null,
+        now.place === 'road' ? (ports) => watchFixes({ ...ports, geolocation: parts.geolocation }) : null,
       record: made.add,
       onOver: end,
       ...(past === null
         ? { talk: parts.talk?.() ?? 'normal' }
         : { past: [...inputsOf(past.lines), { type: 'clock', atMs: past.last.engineMs } as const] }),
     });
+    current.value = live;
+    stopSound();
+    stopSound = watchSound(speaker.state, time, false, NO_NOTICE, (isThere) =>
+      isThere ? live.soundBack() : live.soundLost(),
+    );
   };
 
   return {
@@ -211,6 +218,8 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
     longMin,
     ceiling,
     penAt,
+    course: parts.course.course,
+    setCourse: parts.course.set,
     plan,
     weeks: computed(() => progression(WEEKS, longMin.value)),
     said,
@@ -224,6 +233,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
       else if (got.value.kind === 'race') said.value = message('This file is a race: open it under Plan.');
       else {
         choice.value = { own: got.value.plan };
+        if (got.value.plan.course !== undefined) parts.course.set(got.value.plan.course);
         said.value = null;
       }
     },
@@ -231,7 +241,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
     prepare: async () => {
       hush();
       const [, , leads] = await Promise.all([speaker.wake(), lock.hold(), lead.take()]);
-      if (leads) start(null);
+      if (leads) start(null, plan.value);
       else {
         lock.release();
         said.value = message('A run is in another window of this device.');
@@ -245,7 +255,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
         if (parts.wallMs() - past.last.wallMs > GO_ON_MS || !(await lead.take())) return false;
         choice.value = { own: got.value.plan };
         clock = runClockOf(time, originAfter(past.last, parts.wallMs(), time.nowMs()));
-        start(past);
+        start(past, got.value.plan);
         void speaker.wake();
         void lock.hold();
         return true;
@@ -260,18 +270,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
     hear: async (rate) => {
       hush();
       await speaker.wake();
-      const digesting = beginPracticeDigest({ plan: plan.value, voice });
-      const { inputs } = simulateSession({
-        plan: plan.value,
-        runner: SESSION_STEADY,
-        receiver: OPEN_SKY,
-        penS: 5,
-        seed: SEED,
-        podShare: null,
-        road: plan.value.course === undefined ? null : roadOn(plan.value.course),
-      });
-      for (const input of inputs) digesting.take(input);
-      const { calls } = digesting.end();
+      const calls = practisedCalls(plan.value, voice);
       replay.value = startReplay(calls, 0, calls.at(-1)?.endS ?? 0, rate, { voice, ear: speaker, time });
     },
     hush,

@@ -1,4 +1,5 @@
 import type { Call } from '../core/cues/call.ts';
+import type { Utterance } from '../core/cues/voicePort.ts';
 import type { Ear, Heard } from '../voice/device/ear.ts';
 
 /** Calls as they sound, and after a silence those that nobody heard but that are still true. */
@@ -16,6 +17,8 @@ export interface SayAfterParts {
   readonly ear: Ear;
   /** Engine milliseconds now, and what they are on the page's clock. */
   readonly clock: { readonly nowMs: () => number; readonly pageMs: (engineMs: number) => number };
+  /** What of a call can be said after its moment; null: nothing. Absent: all of it. */
+  readonly afterwards?: (call: Call) => Utterance | null;
 }
 
 /** A silence is found within this: the audio clock is looked at twice a second, and must stand still for a look. */
@@ -23,7 +26,7 @@ const FOUND_WITHIN_MS = 1000;
 /** A breath between the return of the sound and the first word. */
 const LEAD_MS = 300;
 
-export const createSayAfter = ({ ear, clock }: SayAfterParts): SayAfter => {
+export const createSayAfter = ({ ear, clock, afterwards }: SayAfterParts): SayAfter => {
   const heard = new Map<number, Heard>();
   /** Calls that may yet be cut off, or that nobody heard. */
   let open: readonly { readonly call: Call; readonly endMs: number }[] = [];
@@ -54,8 +57,10 @@ export const createSayAfter = ({ ear, clock }: SayAfterParts): SayAfter => {
       // One after the other: the ear never speaks two at once, and lets go of what would be stale by its turn.
       let endMs = atMs;
       for (const call of due) {
-        heard.set(call.id, ear.say(call.utterance, clock.pageMs(atMs), clock.pageMs(call.expiresMs)));
-        endMs += 1000 * call.utterance.durationS;
+        const utterance = afterwards === undefined ? call.utterance : afterwards(call);
+        if (utterance === null) continue;
+        heard.set(call.id, ear.say(utterance, clock.pageMs(atMs), clock.pageMs(call.expiresMs)));
+        endMs += 1000 * utterance.durationS;
         open = [...open, { call, endMs }];
       }
     },

@@ -22,7 +22,7 @@ export const HOUSE: Readonly<Record<string, Room>> = {
   'core/units': { rooms: [], packages: [] },
   'core/geo': { rooms: ['core/units'], packages: [] },
   'core/course': { rooms: ['core/units', 'core/geo'], packages: ['saxes'] },
-  'core/plan': { rooms: ['core/units', 'core/course'], packages: [] },
+  'core/plan': { rooms: ['core/units', 'core/geo', 'core/course'], packages: [] },
   'core/estimate': { rooms: ['core/units', 'core/geo', 'core/course'], packages: [] },
   'core/drift': { rooms: ['core/units', 'core/plan', 'core/estimate'], packages: [] },
   'core/cues': { rooms: ['core/units', 'core/plan', 'core/estimate', 'core/drift'], packages: [] },

@@ -2,7 +2,7 @@ import { type DoorError, ok, type Result } from '../units/result.ts';
 import type { DistanceUnit } from '../units/units.ts';
 import { parseJson } from './json.ts';
 import { type PlanFile, readPlanFile } from './parseRacePlan.ts';
-import { type PracticeCourse, practiceCourse, practiceCourseFile } from './practiceCourse.ts';
+import { type PracticeCourse, practiceCourse, practiceCourseText } from './practiceCourse.ts';
 import { instant, practiceLegs } from './practiceFields.ts';
 import type { Leg, PracticePlan } from './practicePlan.ts';
 import { fields, oneOf, orElse, refuse, textUpTo } from './shape.ts';
@@ -91,7 +91,9 @@ export const practiceFile = (plan: PracticePlan, isoOf: (ms: number) => string):
     ...rest,
     penClosesAt: penClosesMs === null ? null : isoOf(penClosesMs),
     legs: legs.map(legFile),
-    ...(course === undefined ? {} : { course: practiceCourseFile(course) }),
   };
-  return `${JSON.stringify(file, null, 2)}\n`;
+  const text = JSON.stringify(file, null, 2);
+  return course === undefined
+    ? `${text}\n`
+    : `${text.replace(/\n\}$/, '')},\n  "course": ${practiceCourseText(course)}\n}\n`;
 };

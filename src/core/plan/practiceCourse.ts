@@ -17,7 +17,7 @@ export interface PracticeCourse {
 
 const MAX_NAME_CHARS = 200;
 /** Shorter than this a receiver cannot tell where on it one is. */
-export const LEAST_COURSE_M = 100;
+const LEAST_COURSE_M = 100;
 /** A line of several days is no course. */
 const MOST_COURSE_M = 100_000;
 /** A known length further than this from what the points measure belongs to another line. */
@@ -29,7 +29,7 @@ const HEIGHT_DECIMALS = 2;
 const rounded = (n: number, decimals: number): number => Number(n.toFixed(decimals));
 
 /** Points as a file keeps them. */
-export const keptPoints = (points: readonly LinePoint[]): readonly LinePoint[] =>
+const keptPoints = (points: readonly LinePoint[]): readonly LinePoint[] =>
   points.map(({ latitudeDeg, longitudeDeg, elevationM }) => ({
     latitudeDeg: rounded(latitudeDeg, DEGREES),
     longitudeDeg: rounded(longitudeDeg, DEGREES),
@@ -85,11 +85,15 @@ export const practiceCourse: Read<PracticeCourse | null> = (found, place) => {
   return rest.ok ? practiceCourseOf({ ...rest.value, points: points.value }, `${place}.points`) : rest;
 };
 
-/** The course as the file holds it. */
-export const practiceCourseFile = ({ name, points, lengthM }: PracticeCourse): object => ({
-  ...(name === '' ? {} : { name }),
-  ...(lengthM === null ? {} : { lengthM }),
-  points: points.map(({ latitudeDeg, longitudeDeg, elevationM }) =>
-    elevationM === null ? [latitudeDeg, longitudeDeg] : [latitudeDeg, longitudeDeg, elevationM],
-  ),
-});
+/** The course as JSON, a point a line: thousands of lines of one number are no file for people. */
+export const practiceCourseText = ({ name, points, lengthM }: PracticeCourse): string => {
+  const beside = [
+    ...(name === '' ? [] : [`"name": ${JSON.stringify(name)}, `]),
+    ...(lengthM === null ? [] : [`"lengthM": ${lengthM}, `]),
+  ];
+  const rows = points.map(({ latitudeDeg, longitudeDeg, elevationM }) => {
+    const place = [latitudeDeg, longitudeDeg];
+    return JSON.stringify(elevationM === null ? place : [...place, elevationM]);
+  });
+  return `{${beside.join('')}"points": [\n    ${rows.join(',\n    ')}\n  ]}`;
+};

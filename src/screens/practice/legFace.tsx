@@ -56,6 +56,11 @@ export const LegFace = ({ model, practice }: { model: PracticeModel; practice: L
             {view.heartBpm !== null && ` · ${t('{n} beats', { n: Math.round(view.heartBpm) })}`}
             {view.going !== null && ` · ${distance(view.going.distanceM, unit)} ${unitName(unit)}`}
           </p>
+          {plan.course !== undefined && view.going !== null && view.going.by !== 'pod' && (
+            <p class="note">
+              {view.going.by === 'line' ? t('On the course') : t('Off the course: by position alone')}
+            </p>
+          )}
           <button type="button" class="main-button" onClick={() => practice.press('marker')}>
             {left === null ? t('Next leg') : t('Ask')}
           </button>

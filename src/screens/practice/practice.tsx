@@ -7,12 +7,14 @@ import { cautionTexts } from '../../core/prepare/cautions.ts';
 import { listed, type Message, message } from '../../core/units/message.ts';
 import type { DistanceUnit } from '../../core/units/units.ts';
 import { t } from '../../languages/text.ts';
-
+import type { PastRuns } from '../../session/coursePast.ts';
+import type { PlanModel } from '../../session/planModel.ts';
 import type { PracticeModel } from '../../session/practiceModel.ts';
 import { clock } from '../format.ts';
 import { fileNameOf, OpenFile, saveFile } from '../parts/files.tsx';
 import { LegFace } from './legFace.tsx';
 import { extentText, targetText } from './legText.ts';
+import { SessionCourse } from './sessionCourse.tsx';
 import { Weeks } from './weeks.tsx';
 
 const HEAR_RATE = 20;
@@ -174,7 +176,15 @@ const Cautions = () => (
 );
 
 /** Sessions to run by ear: chosen, heard beforehand, done. */
-export const PracticeScreen = ({ model }: { model: PracticeModel }) => {
+export const PracticeScreen = ({
+  model,
+  race,
+  runs,
+}: {
+  model: PracticeModel;
+  race: PlanModel;
+  runs: PastRuns;
+}) => {
   const busy = useSignal(false);
   const current = model.current.value;
   if (current !== null) return <LegFace model={model} practice={current} />;
@@ -215,6 +225,7 @@ export const PracticeScreen = ({ model }: { model: PracticeModel }) => {
       {'which' in chosen && <p>{t(READY_MADE_TEXT[chosen.which].about)}</p>}
       <Wishes model={model} />
       <Legs model={model} />
+      <SessionCourse model={model} race={race} runs={runs} />
       <SensorButtons model={model} />
       <div class="buttons">
         <button type="button" class="main-button" disabled={busy.value} onClick={() => void begin()}>

@@ -116,4 +116,18 @@ export const practice: Catalogue = {
     'Ein Kilometer 6 s/km schneller als Zieltempo, dann gleich auf Zieltempo einpendeln. Lerne, wie sich gezügelt anfühlt.',
   'Easy, four strides, and done in time for the pen. The shorter the race, the more it matters.':
     'Locker, vier Steigerungen, und rechtzeitig für den Startblock fertig. Je kürzer das Rennen, desto wichtiger.',
+  'On the course': 'Auf der Strecke',
+  'Off the course: by position alone': 'Neben der Strecke: nur nach Position',
+  'One way, {distance} {unit}: where it ends, the way is measured by position alone.':
+    'Eine Richtung, {distance} {unit}: Wo sie endet, wird der Weg nur nach Position gemessen.',
+  'Comes back to its begin after {distance} {unit}, and is run as often as the session lasts.':
+    'Kommt nach {distance} {unit} an ihren Anfang zurück und wird so oft gelaufen, wie die Einheit dauert.',
+  'Course of the session': 'Strecke der Einheit',
+  'On a way that you know': 'Auf einem Weg, den du kennst',
+  'A loop or a road that you know makes legs by distance end nearer to their place in town. Begin anywhere on it, in either direction. Off it the way is measured by position alone; it stays with the session, and on this device.':
+    'Auf einer Runde oder Straße, die du kennst, enden Abschnitte nach Distanz in der Stadt näher an ihrer Stelle. Beginne irgendwo auf ihr, in beliebiger Richtung. Abseits davon wird der Weg nur nach Position gemessen; die Strecke bleibt bei der Einheit und auf diesem Gerät.',
+  'Indoors it is not used.': 'Drinnen wird sie nicht benutzt.',
+  'The course of the race': 'Die Strecke des Rennens',
+  'a line of {least} m to {most} km': 'eine Linie von {least} m bis {most} km',
+  'a line of about {n} m, as lengthM says': 'eine Linie von etwa {n} m, wie lengthM sagt',
 };

@@ -116,4 +116,18 @@ export const practice: Catalogue = {
     'Un kilómetro 6 s/km más rápido que el ritmo objetivo y luego a él enseguida. Aprende cómo se siente una apertura contenida.',
   'Easy, four strides, and done in time for the pen. The shorter the race, the more it matters.':
     'Suave, cuatro progresivos, y acabado a tiempo para el cajón. Cuanto más corta la carrera, más importa.',
+  'On the course': 'En el recorrido',
+  'Off the course: by position alone': 'Fuera del recorrido: solo por la posición',
+  'One way, {distance} {unit}: where it ends, the way is measured by position alone.':
+    'Solo ida, {distance} {unit}: donde termina, la distancia se mide solo por la posición.',
+  'Comes back to its begin after {distance} {unit}, and is run as often as the session lasts.':
+    'Vuelve a su comienzo tras {distance} {unit} y se corre tantas veces como dure la sesión.',
+  'Course of the session': 'Recorrido de la sesión',
+  'On a way that you know': 'En un camino que conoces',
+  'A loop or a road that you know makes legs by distance end nearer to their place in town. Begin anywhere on it, in either direction. Off it the way is measured by position alone; it stays with the session, and on this device.':
+    'En un circuito o una calle que conoces, los tramos por distancia terminan más cerca de su sitio en la ciudad. Empieza donde quieras, en cualquier sentido. Fuera de él la distancia se mide solo por la posición; el recorrido queda con la sesión y en este dispositivo.',
+  'Indoors it is not used.': 'En interior no se usa.',
+  'The course of the race': 'El recorrido de la carrera',
+  'a line of {least} m to {most} km': 'una línea de {least} m a {most} km',
+  'a line of about {n} m, as lengthM says': 'una línea de unos {n} m, como dice lengthM',
 };

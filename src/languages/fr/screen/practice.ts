@@ -117,4 +117,18 @@ export const practice: Catalogue = {
     'Un kilomètre 6 s/km plus vite que l’allure objectif, puis cale-toi aussitôt sur elle. Apprends comment se sent un début maîtrisé.',
   'Easy, four strides, and done in time for the pen. The shorter the race, the more it matters.':
     'Facile, quatre lignes droites, et fini à temps pour le sas. Plus la course est courte, plus c’est important.',
+  'On the course': 'Sur le parcours',
+  'Off the course: by position alone': 'Hors du parcours : par la position seule',
+  'One way, {distance} {unit}: where it ends, the way is measured by position alone.':
+    'Sens unique, {distance} {unit} : là où il finit, le chemin se mesure par la position seule.',
+  'Comes back to its begin after {distance} {unit}, and is run as often as the session lasts.':
+    'Revient à son début après {distance} {unit} et se court aussi souvent que dure la séance.',
+  'Course of the session': 'Parcours de la séance',
+  'On a way that you know': 'Sur un chemin que tu connais',
+  'A loop or a road that you know makes legs by distance end nearer to their place in town. Begin anywhere on it, in either direction. Off it the way is measured by position alone; it stays with the session, and on this device.':
+    'Sur une boucle ou une route connue, les fractions en distance finissent plus près de leur place en ville. Commence n’importe où, dans un sens ou dans l’autre. En dehors, le chemin se mesure par la position seule ; le parcours reste avec la séance, et sur cet appareil.',
+  'Indoors it is not used.': 'À l’intérieur, il ne sert pas.',
+  'The course of the race': 'Le parcours de la course',
+  'a line of {least} m to {most} km': 'une ligne de {least} m à {most} km',
+  'a line of about {n} m, as lengthM says': 'une ligne d’environ {n} m, comme le dit lengthM',
 };

@@ -116,4 +116,18 @@ export const practice: Catalogue = {
     'Un chilometro 6 s/km più veloce del passo obiettivo, poi subito su quello. Impara come si sente un’apertura contenuta.',
   'Easy, four strides, and done in time for the pen. The shorter the race, the more it matters.':
     'Lento, quattro allunghi, e finito in tempo per la griglia. Più breve è la gara, più conta.',
+  'On the course': 'Sul percorso',
+  'Off the course: by position alone': 'Fuori dal percorso: solo in base alla posizione',
+  'One way, {distance} {unit}: where it ends, the way is measured by position alone.':
+    'Solo andata, {distance} {unit}: dove finisce, la distanza si misura solo in base alla posizione.',
+  'Comes back to its begin after {distance} {unit}, and is run as often as the session lasts.':
+    'Torna al suo inizio dopo {distance} {unit} e si corre tante volte quanto dura la seduta.',
+  'Course of the session': 'Percorso della seduta',
+  'On a way that you know': 'Su una strada che conosci',
+  'A loop or a road that you know makes legs by distance end nearer to their place in town. Begin anywhere on it, in either direction. Off it the way is measured by position alone; it stays with the session, and on this device.':
+    'Su un anello o una strada che conosci, i tratti a distanza finiscono più vicino al punto giusto in città. Comincia dove vuoi, in un senso o nell’altro. Fuori dal percorso la distanza si misura solo in base alla posizione; il percorso resta con la seduta e su questo dispositivo.',
+  'Indoors it is not used.': 'Al chiuso non si usa.',
+  'The course of the race': 'Il percorso della gara',
+  'a line of {least} m to {most} km': 'una linea da {least} m a {most} km',
+  'a line of about {n} m, as lengthM says': 'una linea di circa {n} m, come dice lengthM',
 };

@@ -115,4 +115,18 @@ export const practice: Catalogue = {
     'Um quilômetro 6 s/km mais rápido que o ritmo da meta, depois logo nele. Aprenda como se sente uma abertura contida.',
   'Easy, four strides, and done in time for the pen. The shorter the race, the more it matters.':
     'Leve, quatro educativos rápidos, e pronto a tempo do curral. Quanto mais curta a prova, mais isso importa.',
+  'On the course': 'No percurso',
+  'Off the course: by position alone': 'Fora do percurso: só pela posição',
+  'One way, {distance} {unit}: where it ends, the way is measured by position alone.':
+    'Só ida, {distance} {unit}: onde termina, a distância é medida só pela posição.',
+  'Comes back to its begin after {distance} {unit}, and is run as often as the session lasts.':
+    'Volta ao início após {distance} {unit} e é corrido tantas vezes quanto durar a sessão.',
+  'Course of the session': 'Percurso da sessão',
+  'On a way that you know': 'Num caminho que você conhece',
+  'A loop or a road that you know makes legs by distance end nearer to their place in town. Begin anywhere on it, in either direction. Off it the way is measured by position alone; it stays with the session, and on this device.':
+    'Num circuito ou numa rua que você conhece, os trechos por distância terminam mais perto do ponto certo na cidade. Comece em qualquer lugar, em qualquer sentido. Fora dele a distância é medida só pela posição; o percurso fica com a sessão e neste aparelho.',
+  'Indoors it is not used.': 'Em recinto fechado não é usado.',
+  'The course of the race': 'O percurso da prova',
+  'a line of {least} m to {most} km': 'uma linha de {least} m a {most} km',
+  'a line of about {n} m, as lengthM says': 'uma linha de cerca de {n} m, como diz lengthM',
 };
