@@ -39,6 +39,7 @@ import { pageKeep } from './session/pageKeep.ts';
 import { createPageVoice } from './session/pageVoice.ts';
 import { createPlanModel } from './session/planModel.ts';
 import { createPodShelf } from './session/podShelf.ts';
+import { createCourseChoice } from './session/practiceCourse.ts';
 import { createPracticeModel } from './session/practiceModel.ts';
 import { createPrepareModel } from './session/prepareModel.ts';
 import { createReminders } from './session/prepareReminders.ts';
@@ -229,6 +230,7 @@ const practice = createPracticeModel({
   build: import.meta.url,
   alsoSensed: (input) => run.current.value?.sense(input),
   pods: createPodShelf(keep),
+  course: createCourseChoice(keep),
 });
 const raceIsRun = computed(() =>
   ['finished', 'stopped'].includes(run.current.value?.view.value.phase.phase ?? ''),
@@ -279,7 +281,7 @@ render(
       paper: () => <screens.PaperScreen model={prepare} plan={plan} />,
       aloud: () => <AloudScreen />,
       whatIf: () => <screens.WhatIfScreen model={prepare} plan={plan} />,
-      practice: () => <screens.PracticeScreen model={practice} />,
+      practice: () => <screens.PracticeScreen model={practice} race={plan} runs={pastRuns} />,
       runs: () => <screens.RunsScreen model={review} />,
       rehearse: () => <RehearseScreen model={rehearse} sound={<SoundState speaker={speaker} />} />,
       run: () => <RunScreen model={run} plan={plan.plan.value} />,
