@@ -1,25 +1,12 @@
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
-import type { AxeResults } from 'axe-core';
-import type { Page } from 'playwright-core';
-import { describe, expect, test } from 'vitest';
-import { open, SIZES } from './support/open.ts';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { findings } from './support/axe.ts';
+import { type Opened, open, SIZES, show } from './support/open.ts';
+import { PIER_MILE } from './support/plans.ts';
 import { roadRunner } from './support/roadRunner.ts';
-
-const AXE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const PLAN = { version: 1, kind: 'race', name: 'Pier mile', distanceM: 1600, goalS: 400, pacing: 'pace' };
-
-/** What axe-core 4.14 finds, one line a finding. Run over the debugger's door, which the page's policy does not shut. */
-const findings = async (page: Page): Promise<string[]> => {
-  await page.evaluate(AXE);
-  const { violations } = await page.evaluate(() =>
-    (window as unknown as { axe: { run: (on: Document) => Promise<AxeResults> } }).axe.run(document),
-  );
-  return violations.flatMap((v) => v.nodes.map((n) => `${v.id}: ${n.html.slice(0, 120)}`));
-};
+import { endRun, holdUntil } from './support/runOnPage.ts';
 
 const SCREENS = [
-  '',
+  '#/rehearse',
   '#/goal',
   '#/course',
   '#/plan',
@@ -37,15 +24,23 @@ const SCREENS = [
 ];
 
 describe('axe-core finds nothing', () => {
-  test.each(SCREENS)('on %s', async (path) => {
-    const { page, close } = await open(path, { plan: PLAN });
-    if (path === '#/share') await page.locator('svg.code').waitFor();
-    expect(await findings(page)).toEqual([]);
-    await close();
+  describe('on', () => {
+    let opened: Opened;
+    beforeAll(async () => {
+      opened = await open('#/rehearse', { plan: PIER_MILE });
+    });
+    afterAll(() => opened?.close());
+
+    test.each(SCREENS)('%s', async (hash) => {
+      const { page } = opened;
+      await show(page, hash);
+      if (hash === '#/share') await page.locator('svg.code').waitFor();
+      expect(await findings(page)).toEqual([]);
+    });
   });
 
   test('in the check, on the way from the start to the end of a run, and on a wrist', async () => {
-    const { page, close } = await open('#/ready', { plan: PLAN });
+    const { page, close } = await open('#/ready', { plan: PIER_MILE });
     const runner = await roadRunner(page);
     await page.getByRole('button', { name: 'Begin the check' }).click();
     await runner.stand(1);
@@ -58,12 +53,11 @@ describe('axe-core finds nothing', () => {
     await page.getByRole('button', { name: /^Start/ }).click();
     await page.locator('.guard').waitFor();
     expect(await findings(page)).toEqual([]);
-    await page.locator('.guard').click({ delay: 1500 });
+    await holdUntil(page.locator('.guard'), page.locator('.guard'), 'detached');
     await page.setViewportSize(SIZES.wrist);
     expect(await findings(page)).toEqual([]);
     await page.setViewportSize(SIZES.phone);
-    await page.locator('.hold-button').click({ delay: 1700 });
-    await page.getByRole('button', { name: 'Hold again: end the run' }).click({ delay: 1700 });
+    await endRun(page);
     await page.getByRole('heading', { name: 'Stopped' }).waitFor();
     expect(await findings(page)).toEqual([]);
     await close();

@@ -8,13 +8,13 @@ import { encodePlan, encodeWithin, linkOf } from '../../src/share/code.ts';
 import { drawCode, EASY_CODE_CHARS } from '../../src/share/picture.ts';
 import { bare, filmed, writeFilm } from './support/film.ts';
 import { launchOwn, type OwnBrowser, profile } from './support/ownBrowser.ts';
+import { PIER_MILE } from './support/plans.ts';
 
-const PLAN = { version: 1, kind: 'race', name: 'Pier mile', distanceM: 1600, goalS: 400, pacing: 'pace' };
 /** What the page asks a camera for. */
 const SIZE = { width: 1920, height: 1080 };
 
 const linkTo = async (): Promise<string> =>
-  linkOf(inject('origin'), (await encodePlan({ plan: PLAN, course: null })).text);
+  linkOf(inject('origin'), (await encodePlan({ plan: PIER_MILE, course: null })).text);
 
 const toClean: (() => void | Promise<void>)[] = [];
 afterEach(async () => {
@@ -64,7 +64,7 @@ describe('a plan by the camera', () => {
       ...pointOn(plane, 19 * i, 160 * Math.sin(i / 25)),
       elevationM: 12 + 9 * Math.sin(i / 90),
     }));
-    const shared = { plan: { ...PLAN, name: 'Harbour half', distanceM: 21_097.5, goalS: 6240 }, course };
+    const shared = { plan: { ...PIER_MILE, name: 'Harbour half', distanceM: 21_097.5, goalS: 6240 }, course };
     const code = await encodeWithin(shared, EASY_CODE_CHARS - linkOf(inject('origin'), '').length);
     if (code === null) throw new Error('the demo fits into a code');
     const page = await facing(linkOf(inject('origin'), code.text), true);

@@ -1,6 +1,8 @@
+import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { open, SIZES } from './support/open.ts';
-import { roadRunner } from './support/roadRunner.ts';
+import { sidewaysPx } from './support/fits.ts';
+import { giveFile } from './support/giveFile.ts';
+import { open, SIZES, show } from './support/open.ts';
 
 /** A lap around a block of about 4 km, with heights and a water point by name. */
 const corner = [
@@ -25,7 +27,7 @@ const PLAN = { name: 'Basin four', distanceM: 4000, goalS: 1200, unit: 'km', pac
 
 const dropped = { name: 'basin.gpx', mimeType: 'application/gpx+xml', buffer: Buffer.from(GPX) };
 
-const kept = async (page: import('playwright-core').Page): Promise<Record<string, unknown>> =>
+const kept = async (page: Page): Promise<Record<string, unknown>> =>
   JSON.parse((await page.evaluate(() => localStorage.getItem('soundline.plan'))) ?? '{}');
 
 describe.each([
@@ -46,10 +48,7 @@ describe.each([
     ).toBeGreaterThan(0);
     expect(((await kept(page))['stations'] as unknown[]).length).toBe(1);
     expect(await page.locator('.profile').count()).toBe(1);
-    const side = await page.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    );
-    expect(side).toBe(0);
+    expect(await sidewaysPx(page)).toBe(0);
     expect(complaints).toEqual([]);
     await close();
   });
@@ -125,17 +124,21 @@ describe('the course', () => {
   });
 
   test('is drawn from a run that this device has kept', async () => {
-    const { page, close } = await open('#/run', {
-      plan: { ...PLAN, name: 'Along the mole', distanceM: 100, goalS: 30 },
-    });
-    const runner = await roadRunner(page);
-    await page.getByRole('button', { name: 'Switch on' }).click();
-    await page.getByText('No position yet').waitFor();
-    await runner.stand(3);
-    await page.getByRole('button', { name: 'Start' }).click();
-    await runner.runTo(130, 5);
-    await page.getByRole('heading', { name: 'Finished' }).waitFor({ timeout: 20_000 });
-    await page.goto(page.url().replace('#/run', '#/course'));
+    const { page, close } = await open('#/runs', { plan: PLAN });
+    const point = (i: number): string =>
+      `<trkpt lat="${54.1 + i * 1e-4}" lon="7.3"><time>${new Date(1_800_000_000_000 + 3000 * i).toISOString()}</time></trkpt>`;
+    const track = Array.from({ length: 100 }, (_, i) => point(i)).join('');
+    await giveFile(
+      page,
+      'Open a run: log or GPX',
+      'mole.gpx',
+      `<gpx version="1.1"><trk><name>Along the mole</name><trkseg>${track}</trkseg></trk></gpx>`,
+    );
+    await page
+      .getByRole('button', { name: /Along the mole/ })
+      .first()
+      .waitFor();
+    await show(page, '#/course');
     await page.getByRole('button', { name: 'From a run on this device' }).click();
     await page.getByRole('button', { name: /^Along the mole, \d{4}-/ }).click();
     await page.getByRole('heading', { name: /From the run Along the mole/ }).waitFor();

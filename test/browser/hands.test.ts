@@ -1,9 +1,11 @@
+import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
+import { buttonsTaken, pressHeadset, pretendHeadset } from './support/headset.ts';
+import { answered } from './support/heard.ts';
 import { open, SIZES, voiceLoaded } from './support/open.ts';
-import { roadRunner } from './support/roadRunner.ts';
+import { PIER_MILE } from './support/plans.ts';
+import { endRun, holdUntil, kindsCalled, startRun } from './support/runOnPage.ts';
 import { tapped } from './support/tap.ts';
-
-const PLAN = { version: 1, kind: 'race', name: 'Pier mile', distanceM: 1600, goalS: 400, pacing: 'pace' };
 
 describe('by the keyboard alone', () => {
   test('a rehearsal is begun, asked, paused and ended', async () => {
@@ -41,63 +43,45 @@ describe('by the keyboard alone', () => {
 
 describe('the face of a run is one button', () => {
   const onTheRoad = async () => {
-    const opened = await open('#/run', { plan: PLAN });
-    const runner = await roadRunner(opened.page);
-    await opened.page.getByRole('button', { name: 'Switch on' }).click();
-    await runner.stand(1);
-    await opened.page.getByRole('button', { name: 'Start' }).click();
-    await runner.runTo(20, 4);
+    const opened = await open('#/run', { plan: PIER_MILE });
+    const runner = await startRun(opened.page);
+    await runner.runTo(8, 4);
     return opened;
   };
-  const stop = async ({ page }: Awaited<ReturnType<typeof onTheRoad>>) => {
-    await page.locator('.hold-button').click({ delay: 1700 });
-    await page.getByRole('button', { name: 'Hold again: end the run' }).click({ delay: 1700 });
-    await page.getByRole('heading', { name: 'Stopped' }).waitFor();
-    return page.locator('.call').evaluateAll((calls) => calls.map((c) => c.getAttribute('data-kind')));
+  const calledUntilStopped = async (page: Page) => {
+    await endRun(page);
+    return kindsCalled(page);
   };
 
   test('held by a finger it answers; tapped it marks a board', async () => {
-    const opened = await onTheRoad();
-    await opened.page.locator('.pad').click({ delay: 900, position: { x: 100, y: 200 } });
-    // Said in full, so that the next is not in its way.
-    await opened.page.waitForTimeout(5000);
-    await opened.page.locator('.pad').click({ position: { x: 300, y: 300 } });
-    await opened.page.waitForTimeout(3000);
-    const kinds = await stop(opened);
+    const { page, close } = await onTheRoad();
+    const pad = page.locator('.pad');
+    // Heard out, so that the next is not in its way.
+    await answered(page, () => pad.click({ delay: 900, position: { x: 100, y: 200 } }));
+    await answered(page, () => pad.click({ position: { x: 300, y: 300 } }));
+    const kinds = await calledUntilStopped(page);
     expect(kinds.filter((k) => k === 'answer')).toHaveLength(1);
-    // At 20 m of a mile race no board makes sense, and the runner is told.
+    // So near the start of a mile no board makes sense, and the runner is told.
     expect(kinds.filter((k) => k === 'marker')).toHaveLength(1);
-    await opened.close();
+    await close();
   });
 
   test('held by a key it answers as well', async () => {
-    const opened = await onTheRoad();
-    await opened.page.locator('.pad').focus();
-    await opened.page.keyboard.press('Space', { delay: 900 });
-    await opened.page.waitForTimeout(500);
-    expect((await stop(opened)).filter((k) => k === 'answer')).toHaveLength(1);
-    await opened.close();
+    const { page, close } = await onTheRoad();
+    await page.locator('.pad').focus();
+    await answered(page, () => page.keyboard.press('Space', { delay: 900 }));
+    expect((await calledUntilStopped(page)).filter((k) => k === 'answer')).toHaveLength(1);
+    await close();
   });
 });
 
 describe('in a pocket', () => {
-  const PHONE_CALLS = {
-    version: 1,
-    kind: 'race',
-    name: 'Pier mile',
-    distanceM: 1600,
-    goalS: 400,
-    pacing: 'pace',
-  };
   const inPocket = async () => {
-    const opened = await open('#/run', { plan: PHONE_CALLS });
-    const runner = await roadRunner(opened.page);
+    const opened = await open('#/run', { plan: PIER_MILE });
     await opened.page.getByLabel('In a pocket or on an arm').check();
-    await opened.page.getByRole('button', { name: 'Switch on' }).click();
-    await runner.stand(1);
-    await opened.page.getByRole('button', { name: 'Start' }).click();
+    await startRun(opened.page);
     await opened.page.locator('.guard').waitFor();
-    return { ...opened, runner };
+    return opened;
   };
 
   test('a hundred touches and drops do nothing; one finger that rests opens it; it closes by itself', async () => {
@@ -113,13 +97,11 @@ describe('in a pocket', () => {
       await page.waitForTimeout(100);
     }
     await page.mouse.up();
-    expect(await page.locator('.guard').count()).toBe(1);
-    const lines = () =>
-      page.evaluate(() => document.querySelectorAll('.hold-button[data-down="true"]').length);
-    expect(await lines()).toBe(0);
-    await page.locator('.guard').click({ delay: 1500 });
-    await page.locator('.guard').waitFor({ state: 'detached' });
-    await page.locator('.guard').waitFor({ timeout: 20_000 });
+    const guard = page.locator('.guard');
+    expect(await guard.count()).toBe(1);
+    expect(await page.locator('.hold-button[data-down="true"]').count()).toBe(0);
+    await holdUntil(guard, guard, 'detached');
+    await guard.waitFor({ timeout: 20_000 });
     expect(complaints).toEqual([]);
     await close();
   });
@@ -153,52 +135,27 @@ describe('in a pocket', () => {
 describe('the buttons of a headset', () => {
   test('mark, ask and hush, and the lock screen shows the drift and what comes next', async () => {
     const { page, close } = await open('#/run', {
-      plan: { ...PLAN, checkpointsM: [1000] },
-      before: (context) =>
-        context.addInitScript(() => {
-          const handlers = new Map<string, () => void>();
-          Object.assign(window, { handlers });
-          navigator.mediaSession.setActionHandler = (action, handler) => {
-            if (handler === null) handlers.delete(action);
-            else handlers.set(action, handler as () => void);
-          };
-        }),
+      plan: { ...PIER_MILE, checkpointsM: [1000] },
+      before: pretendHeadset,
     });
-    const runner = await roadRunner(page);
     await page.getByLabel("Use the headset's buttons").check();
-    await page.getByRole('button', { name: 'Switch on' }).click();
-    await runner.stand(1);
-    await page.getByRole('button', { name: 'Start' }).click();
-    await runner.runTo(24, 4);
-    const press = (action: string) =>
-      page.evaluate(
-        (name) => (window as unknown as { handlers: Map<string, () => void> }).handlers.get(name)?.(),
-        action,
-      );
+    const runner = await startRun(page);
+    await runner.runTo(8, 4);
     const shown = () =>
       page.evaluate(() => [navigator.mediaSession.metadata?.title, navigator.mediaSession.metadata?.artist]);
     await expect
       .poll(shown, { timeout: 8000 })
       .toEqual([expect.stringMatching(/^(On plan|\d+ s (ahead|behind))$/), 'checkpoint in 1.0 km']);
-    expect(await page.evaluate(() => navigator.mediaSession.playbackState)).toBe('playing');
-    await press('nexttrack');
-    await page.waitForTimeout(4500);
-    await press('pause');
-    await page.waitForTimeout(3000);
-    await press('previoustrack');
-    await page.waitForTimeout(1500);
-    expect(await page.evaluate(() => navigator.mediaSession.playbackState)).toBe('playing');
-    await page.locator('.hold-button').click({ delay: 1700 });
-    await page.getByRole('button', { name: 'Hold again: end the run' }).click({ delay: 1700 });
-    await page.getByRole('heading', { name: 'Stopped' }).waitFor();
-    const kinds = await page
-      .locator('.call')
-      .evaluateAll((calls) => calls.map((c) => c.getAttribute('data-kind')));
+    const playing = () => page.evaluate(() => navigator.mediaSession.playbackState);
+    expect(await playing()).toBe('playing');
+    for (const action of ['nexttrack', 'pause', 'previoustrack'] as const)
+      await answered(page, () => pressHeadset(page, action));
+    expect(await playing()).toBe('playing');
+    await endRun(page);
+    const kinds = await kindsCalled(page);
     for (const kind of ['answer', 'marker', 'notice'])
       expect(kinds.filter((k) => k === kind)).toHaveLength(1);
-    expect(
-      await page.evaluate(() => (window as unknown as { handlers: Map<string, () => void> }).handlers.size),
-    ).toBe(0);
+    expect(await buttonsTaken(page)).toBe(0);
     await close();
   });
 });

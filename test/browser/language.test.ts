@@ -2,7 +2,7 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import pack from '../../src/languages/de/pack.json';
 import { screen as german } from '../../src/languages/de/screen.ts';
-import { open, SIZES, voiceLoaded } from './support/open.ts';
+import { offlineReady, open, SIZES, voiceKept, voiceLoaded } from './support/open.ts';
 
 const chooser = (page: Page) => page.locator('.language select');
 const heading = (page: Page) => page.getByRole('heading', { level: 1 });
@@ -27,12 +27,13 @@ describe('the language of the page', () => {
     expect(await chooser(page).locator('option').allTextContents()).toEqual(
       expect.arrayContaining(['Deutsch', 'English', 'Español', 'Français', 'Italiano']),
     );
-    await page.locator('[data-offline="ready"]').waitFor({ timeout: 30_000 });
+    await offlineReady(page);
     await chooser(page).selectOption({ label: 'Deutsch' });
     await inGerman(page);
     expect(await langOf(page)).toBe('de');
     await page.reload();
     await inGerman(page);
+    await voiceKept(page, pack.variants.normal.file);
     await page.context().setOffline(true);
     await page.reload();
     await inGerman(page);
@@ -49,7 +50,7 @@ describe('the language of the page', () => {
     await inGerman(page);
     expect(await langOf(page)).toBe('de');
     await voiceLoaded(page);
-    await page.locator('[data-offline="ready"]').waitFor({ timeout: 30_000 });
+    await offlineReady(page);
     const voices = requests
       .filter((address) => address.endsWith('.mp3'))
       .map((address) => address.split('/').at(-1));

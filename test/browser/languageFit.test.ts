@@ -1,17 +1,18 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { PREPARE, SCREENS } from '../../src/screens/route.ts';
-import { type Opened, open, SIZES } from './support/open.ts';
+import { type Opened, open, SIZES, show } from './support/open.ts';
+import { PIER_MILE } from './support/plans.ts';
 import { roadRunner } from './support/roadRunner.ts';
+import { endRun } from './support/runOnPage.ts';
 
 /** The languages whose words are the longest. */
 const LONG = ['de', 'fr'];
-const PLAN = { version: 1, kind: 'race', name: 'Pier mile', distanceM: 1600, goalS: 400, pacing: 'pace' };
 
 const openIn = async (language: string, hash: string, size: { width: number; height: number }) => {
   const opened = await open(hash, {
     size,
-    plan: PLAN,
+    plan: PIER_MILE,
     before: (context) =>
       context.addInitScript((tag) => localStorage.setItem('soundline.language', tag), language),
   });
@@ -46,6 +47,20 @@ const outside = (page: Page): Promise<readonly string[]> =>
     ];
   });
 
+/** A sixth of a second at sixty a second. */
+const STILL_FRAMES = 10;
+/** A screen may still compute what it shows, and draw by its width: waits until it has stood still for some frames. */
+const settled = (page: Page): Promise<unknown> =>
+  page.evaluate(async (frames) => {
+    const looks = (): string => `${document.body.innerHTML.length} ${document.body.scrollHeight}`;
+    for (let same = 0, before = ''; same < frames; ) {
+      await new Promise((drawn) => requestAnimationFrame(drawn));
+      const now = looks();
+      same = now === before ? same + 1 : 0;
+      before = now;
+    }
+  }, STILL_FRAMES);
+
 /** Looked at by people who set FIT_SHOTS to a folder. */
 const shoot = async (page: Page, name: string): Promise<void> => {
   const folder = process.env['FIT_SHOTS'];
@@ -66,8 +81,8 @@ describe.each(LONG)('in %s', (language) => {
       const opened = await openIn(language, '#/rehearse', size);
       const faults: string[] = [];
       for (const hash of HASHES) {
-        await opened.page.evaluate((to) => (location.hash = to), `#/${hash}`);
-        await opened.page.waitForTimeout(600);
+        await show(opened.page, `#/${hash}`);
+        await settled(opened.page);
         faults.push(...(await found(opened, hash)));
       }
       expect(faults).toEqual([]);
@@ -82,24 +97,20 @@ describe.each(LONG)('in %s', (language) => {
       await page.locator('.main-button').click();
       await runner.stand(1);
       faults.push(...(await found(opened, 'checked')));
-      await page.evaluate(() => (location.hash = '#/run'));
+      await show(page, '#/run');
       await page.locator('button.main-button').click();
       await runner.stand(1);
       faults.push(...(await found(opened, 'switched-on')));
       await page.locator('.start-button').last().click();
-      await runner.runTo(14, 4);
+      await runner.runTo(8, 4);
       faults.push(...(await found(opened, 'face')));
-      await page.locator('.hold-button').click({ delay: 2000 });
-      faults.push(...(await found(opened, 'asked')));
-      // A busy machine may be too slow for the second hold: then it is the first again.
-      while ((await page.locator('.run-over').count()) === 0)
-        await page.locator('.hold-button').click({ delay: 2000 });
+      await endRun(page, async () => faults.push(...(await found(opened, 'asked'))));
       faults.push(...(await found(opened, 'over')));
       await page.locator('.run-over .buttons button').last().click();
-      await page.evaluate(() => (location.hash = '#/runs'));
+      await show(page, '#/runs');
       await page.locator('.run-row').first().click();
       await page.locator('.review').waitFor();
-      await page.waitForTimeout(500);
+      await settled(page);
       faults.push(...(await found(opened, 'review')));
       expect(faults).toEqual([]);
       await opened.close();

@@ -5,6 +5,7 @@ import { TONE_TEXTS } from '../../src/screens/learn/toneTexts.ts';
 import { toneDurationS } from '../../src/voice/tones/family.ts';
 import { vibrationOf } from '../../src/voice/tones/vibration.ts';
 import { findings } from './support/axe.ts';
+import { sidewaysPx } from './support/fits.ts';
 import { type Opened, open, SIZES, voiceLoaded } from './support/open.ts';
 import { tapped } from './support/tap.ts';
 
@@ -100,9 +101,7 @@ describe('the page of the tones', () => {
   test.each(Object.entries(SIZES))('fits on a %s', async (_name, size) => {
     const { page } = await wrist('#/learn', size);
     await page.getByRole('heading', { name: 'The tones' }).waitFor();
-    expect(
-      await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
-    ).toBe(0);
+    expect(await sidewaysPx(page)).toBe(0);
     expect(await findings(page)).toEqual([]);
   });
 });

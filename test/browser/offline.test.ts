@@ -3,10 +3,9 @@ import { createServer } from 'node:http';
 import { tmpdir } from 'node:os';
 import { extname, join } from 'node:path';
 import { gzipSync } from 'node:zlib';
-import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
-import { open, voiceLoaded } from './support/open.ts';
-import { roadRunner } from './support/roadRunner.ts';
+import { offlineReady, open, voiceLoaded } from './support/open.ts';
+import { endRun, startRun } from './support/runOnPage.ts';
 
 const TYPES: Readonly<Record<string, string>> = {
   '.html': 'text/html',
@@ -50,9 +49,6 @@ const serve = async (from: string) => {
     },
   };
 };
-
-const offlineReady = (page: Page): Promise<void> =>
-  page.locator('[data-offline="ready"]').waitFor({ timeout: 30_000 });
 
 describe('without a network', () => {
   test('a second visit opens, the voice speaks, and every screen is there', async () => {
@@ -119,10 +115,7 @@ describe('a newer version', () => {
     await page.reload();
     await offlineReady(page);
     await page.goto(`${site.origin}/#/run`);
-    const runner = await roadRunner(page);
-    await page.getByRole('button', { name: 'Switch on' }).click();
-    await runner.stand(1);
-    await page.getByRole('button', { name: /^Start/ }).click();
+    const runner = await startRun(page);
     await page.locator('.face .sounding').waitFor();
     release();
     await page.evaluate(() => {
@@ -140,8 +133,7 @@ describe('a newer version', () => {
     await runner.stand(1);
     expect(await page.locator('.face .sounding').count()).toBe(1);
     expect(await page.evaluate(() => 'mine' in window)).toBe(true);
-    await page.locator('.hold-button').click({ delay: 1700 });
-    await page.getByRole('button', { name: 'Hold again: end the run' }).click({ delay: 1700 });
+    await endRun(page);
     await page.getByRole('button', { name: 'Done' }).click();
     await page.getByRole('button', { name: 'Take it now' }).click();
     await expect.poll(() => page.evaluate(() => 'mine' in window), { timeout: 15_000 }).toBe(false);

@@ -1,7 +1,8 @@
 import { text } from 'node:stream/consumers';
 import ICAL from 'ical.js';
-import { describe, expect, test } from 'vitest';
-import { open, SIZES } from './support/open.ts';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { sidewaysPx } from './support/fits.ts';
+import { type Opened, open, SIZES, show } from './support/open.ts';
 
 describe('the goal', () => {
   test('comes from a result, and stands in the plan', async () => {
@@ -142,14 +143,15 @@ describe('what if', () => {
 });
 
 describe.each(Object.entries(SIZES))('on a %s', (_name, size) => {
+  let opened: Opened;
+  beforeAll(async () => {
+    opened = await open('', { size });
+  });
+  afterAll(() => opened?.close());
+
   test.each(['goal', 'course', 'plan', 'fuel', 'day', 'paper', 'whatIf'])('%s fits', async (name) => {
-    const { page, complaints, close } = await open(`#/${name}`, { size });
-    await page.locator('.steps').waitFor();
-    const over = await page.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    );
-    expect(over).toBe(0);
-    expect(complaints).toEqual([]);
-    await close();
+    await show(opened.page, `#/${name}`);
+    expect(await sidewaysPx(opened.page)).toBe(0);
+    expect(opened.complaints).toEqual([]);
   });
 });

@@ -1,7 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { wordsHeard } from './support/heard.ts';
 import { open } from './support/open.ts';
-import { spokenCalls } from './support/spoken.ts';
-import { tapped } from './support/tap.ts';
 
 describe('race day', () => {
   test('is told aloud, step by step', async () => {
@@ -9,9 +8,7 @@ describe('race day', () => {
     await page.locator('.clock-list li').first().waitFor();
     await page.getByRole('button', { name: 'Hear how it sounds' }).click();
     await page.getByText('All steps').waitFor();
-    const said = async (): Promise<string[]> =>
-      spokenCalls((await tapped(page)).started).map((call) => call.words);
-    await expect.poll(said, { timeout: 20_000 }).toContain('breakfast now');
+    await expect.poll(() => wordsHeard(page), { timeout: 20_000 }).toContain('breakfast now');
     await close();
   });
 });

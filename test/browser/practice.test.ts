@@ -1,8 +1,10 @@
-import type { Page } from 'playwright-core';
 import { afterEach, describe, expect, test } from 'vitest';
 import { findings } from './support/axe.ts';
-import { type Opened, open, SIZES } from './support/open.ts';
+import { sidewaysPx } from './support/fits.ts';
+import { giveFile } from './support/giveFile.ts';
+import { type Opened, open, SIZES, show } from './support/open.ts';
 import { heardWords, spokenCalls } from './support/spoken.ts';
+import { leftOfReviews, leftOfRuns } from './support/stored.ts';
 import { tapped } from './support/tap.ts';
 
 /** Three short legs, by the clock alone. */
@@ -13,16 +15,8 @@ const SHORT = {
   place: 'indoors',
   legs: [
     { kind: 'warm-up', for: { timeS: 10 }, target: { effort: 'easy' } },
-    { kind: 'work', for: { timeS: 12 }, target: { effort: 'hard' } },
+    { kind: 'work', for: { timeS: 10 }, target: { effort: 'hard' } },
   ],
-};
-
-const giveFile = async (page: Page, button: string, name: string, text: string): Promise<void> => {
-  const [chooser] = await Promise.all([
-    page.waitForEvent('filechooser'),
-    page.getByRole('button', { name: button }).click(),
-  ]);
-  await chooser.setFiles({ name, mimeType: 'text/plain', buffer: Buffer.from(text) });
 };
 
 let opened: Opened | null = null;
@@ -44,12 +38,12 @@ describe('a practice session on the page', () => {
     await page.getByText('Session done').waitFor({ timeout: 30_000 });
     await page.getByRole('button', { name: 'Done' }).click({ timeout: 20_000 });
 
-    await page.getByRole('link', { name: 'Runs' }).click();
+    await page.getByRole('link', { name: 'Past runs' }).click();
     await page
       .getByRole('button', { name: /Short and indoors, practice/ })
       .first()
       .click();
-    await page.getByText('Done in 0:22').waitFor();
+    await page.getByText('Done in 0:20').waitFor();
     expect(await findings(page)).toEqual([]);
     await expect.poll(() => page.locator('.behind tbody tr').count()).toBe(2);
     const [download] = await Promise.all([
@@ -62,26 +56,8 @@ describe('a practice session on the page', () => {
     await page.getByRole('button', { name: /^Delete Short/ }).click();
     await page.getByRole('button', { name: 'Delete for good' }).click();
     await page.getByText('No runs yet').waitFor();
-    const left = await page.evaluate(async () => {
-      const count = async (name: string, store: string): Promise<number> => {
-        const db = await new Promise<IDBDatabase>((done, fail) => {
-          const asked = indexedDB.open(name);
-          asked.onsuccess = () => done(asked.result);
-          asked.onerror = () => fail(asked.error);
-        });
-        return await new Promise<number>((done) => {
-          const asked = db.transaction(store).objectStore(store).count();
-          asked.onsuccess = () => done(asked.result);
-        });
-      };
-      return [
-        await count('soundline', 'heads'),
-        await count('soundline', 'batches'),
-        await count('soundline', 'snapshots'),
-        await count('soundline-reviews', 'reviews'),
-      ];
-    });
-    expect(left).toEqual([0, 0, 0, 0]);
+    expect(await leftOfRuns(page)).toEqual([0, 0, 0]);
+    expect(await leftOfReviews(page)).toBe(0);
     expect(complaints).toEqual([]);
   });
 
@@ -104,12 +80,8 @@ describe('a practice session on the page', () => {
     opened = await open('#/practice', { size: SIZES[size] });
     const { page } = opened;
     for (const address of ['#/practice', '#/runs']) {
-      await page.evaluate((hash) => {
-        location.hash = hash;
-      }, address);
-      await page.getByRole('heading', { level: 1 }).waitFor();
-      const wide = await page.evaluate(() => document.documentElement.scrollWidth - innerWidth);
-      expect(wide).toBeLessThanOrEqual(0);
+      await show(page, address);
+      expect(await sidewaysPx(page)).toBe(0);
     }
   });
 });
@@ -156,12 +128,12 @@ describe('a GPX track from anywhere', () => {
       .click();
     await page.locator('.five-lines').waitFor();
     const options = page.locator('.hear select').first().locator('option');
-    const shown = (await options.allTextContents()).slice(0, 3).map((text) => {
+    const shown = (await options.allTextContents()).slice(0, 2).map((text) => {
       const [when, ...words] = text.split(' ');
       const [min, s] = (when ?? '').split(':').map(Number);
       return { atS: 60 * (min ?? 0) + (s ?? 0), words: words.join(' ') };
     });
-    await page.locator('.hear select').nth(1).selectOption('2');
+    await page.locator('.hear select').nth(1).selectOption('1');
     await page.locator('.hear select').nth(2).selectOption('60');
     const before = (await tapped(page)).started.length;
     await page.getByRole('button', { name: 'Hear it again' }).click();

@@ -1,19 +1,14 @@
 import { expect, test } from 'vitest';
 import { open, SIZES } from './support/open.ts';
-import { roadRunner } from './support/roadRunner.ts';
-
-const PLAN = { version: 1, kind: 'race', name: 'Pier mile', distanceM: 1600, goalS: 400, pacing: 'pace' };
+import { PIER_MILE } from './support/plans.ts';
+import { startRun } from './support/runOnPage.ts';
 
 test('how much is said is chosen before a run, and quiet is one press on its face', async () => {
-  const { page, close } = await open('#/run', { plan: PLAN, size: SIZES.phone });
+  const { page, close } = await open('#/run', { plan: PIER_MILE, size: SIZES.phone });
   await page.getByLabel('Little').check();
   await page.reload();
   expect(await page.getByLabel('Little').isChecked()).toBe(true);
-  const runner = await roadRunner(page);
-  await page.getByRole('button', { name: 'Switch on' }).click();
-  await runner.stand(1);
-  await page.getByRole('button', { name: 'Start' }).click();
-  await runner.runTo(10, 4);
+  await (await startRun(page)).runTo(8, 4);
   const face = page.locator('.face');
   const quiet = page.locator('.quiet-button');
   // Neither of the two buttons lies on the other or on a figure.

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { sidewaysPx } from './support/fits.ts';
 import { open, SIZES, voiceLoaded } from './support/open.ts';
 import { roadRunner } from './support/roadRunner.ts';
 import { spokenCalls } from './support/spoken.ts';
@@ -80,9 +81,7 @@ describe('the check before the start', () => {
     const { page, close } = await open('#/ready', { size });
     await page.getByRole('button', { name: 'Begin the check' }).click();
     await page.getByRole('link', { name: 'To the start all the same' }).waitFor();
-    expect(
-      await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth),
-    ).toBe(0);
+    expect(await sidewaysPx(page)).toBe(0);
     await close();
   });
 });

@@ -1,13 +1,10 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
+import { sidewaysPx } from './support/fits.ts';
 import { open, SIZES } from './support/open.ts';
+import { PIER_MILE } from './support/plans.ts';
 import { roadRunner } from './support/roadRunner.ts';
-
-const PLAN = { version: 1, kind: 'race', name: 'Pier mile', distanceM: 1600, goalS: 400, pacing: 'pace' };
-
-/** Nothing may reach out to the right of the screen. */
-const sidewaysPx = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+import { endRun } from './support/runOnPage.ts';
 
 /** Whether a thing stands inside the screen in full, as it is scrolled now. */
 const isInView = async (page: Page, selector: string): Promise<boolean> => {
@@ -84,7 +81,7 @@ describe.each(each)('on a %s', (name, size) => {
   });
 
   test('a run fits, from the reasons to the end', async () => {
-    const { page, complaints, close } = await open('#/run', { size, plan: PLAN });
+    const { page, complaints, close } = await open('#/run', { size, plan: PIER_MILE });
     expect(await sidewaysPx(page)).toBe(0);
     const runner = await roadRunner(page);
     await page.getByRole('button', { name: 'Switch on' }).click();
@@ -92,7 +89,7 @@ describe.each(each)('on a %s', (name, size) => {
     await page.getByText('Position to 4 m').waitFor();
     expect(await sidewaysPx(page)).toBe(0);
     await page.getByRole('button', { name: 'Start' }).click();
-    await runner.runTo(14, 4);
+    await runner.runTo(8, 4);
     expect(await sidewaysPx(page)).toBe(0);
     expect(await isInView(page, '.face .sounding .figure')).toBe(true);
     expect(await isInView(page, '.face .hold-button')).toBe(true);
@@ -111,10 +108,10 @@ describe.each(each)('on a %s', (name, size) => {
     await page.locator('.hold-button').click();
     await page.waitForTimeout(300);
     expect(await page.locator('.face').count()).toBe(1);
-    await page.locator('.hold-button').click({ delay: 2000 });
-    await page.waitForTimeout(300);
-    expect(await page.locator('.face').count()).toBe(1);
-    await page.getByRole('button', { name: 'Hold again: end the run' }).click({ delay: 2000 });
+    await endRun(page, async () => {
+      await page.waitForTimeout(300);
+      expect(await page.locator('.face').count()).toBe(1);
+    });
     await page.getByRole('heading', { name: 'Stopped' }).waitFor();
     expect(await sidewaysPx(page)).toBe(0);
     expect(complaints).toEqual([]);

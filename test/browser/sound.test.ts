@@ -55,7 +55,7 @@ describe('the sound', () => {
     opened = await open('', {
       before: (context) =>
         context.route('**/voice/*.mp3', async (route) => {
-          await new Promise((done) => setTimeout(done, 3000));
+          await new Promise((done) => setTimeout(done, 1500));
           await route.continue();
         }),
     });

@@ -2,9 +2,9 @@ import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { WebVTTParser } from 'webvtt-parser';
 import { readSound } from '../support/ffmpegRead.ts';
+import { sidewaysPx } from './support/fits.ts';
+import { wordsHeard } from './support/heard.ts';
 import { open, SIZES } from './support/open.ts';
-import { spokenCalls } from './support/spoken.ts';
-import { tapped } from './support/tap.ts';
 
 const PLAN = {
   version: 1,
@@ -28,9 +28,6 @@ const taken = async (page: Page, button: string): Promise<{ name: string; bytes:
   for await (const piece of await download.createReadStream()) pieces.push(piece as Buffer);
   return { name: download.suggestedFilename(), bytes: Buffer.concat(pieces) };
 };
-
-const sidewaysPx = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
 describe('the plan as a sound file', () => {
   test('is made in the page: five hours as an MP3, and the same calls as text', async () => {
@@ -71,9 +68,7 @@ describe('the plan as a sound file', () => {
     await page.getByText('Start it as you cross the start line.').waitFor();
     expect(await page.getByText('Countdown').count()).toBe(0);
     await page.getByRole('button', { name: 'By the plan halfway now.' }).click();
-    const said = async (): Promise<string[]> =>
-      spokenCalls((await tapped(page)).started).map((call) => call.words);
-    await expect.poll(said, { timeout: 20_000 }).toContain('by the plan halfway now');
+    await expect.poll(() => wordsHeard(page), { timeout: 20_000 }).toContain('by the plan halfway now');
     expect(await sidewaysPx(page)).toBe(0);
     expect(complaints).toEqual([]);
     await close();

@@ -3,7 +3,7 @@ import { describe, expect, inject, test } from 'vitest';
 import { spoken as english } from '../../src/languages/en/spoken.ts';
 import { spoken as spanish } from '../../src/languages/es/spoken.ts';
 import { spoken as italian } from '../../src/languages/it/spoken.ts';
-import { type Opened, open, voiceLoaded } from './support/open.ts';
+import { type Opened, offlineReady, open, voiceKept, voiceLoaded } from './support/open.ts';
 import { heardWords, spokenCalls } from './support/spoken.ts';
 import { tapped } from './support/tap.ts';
 
@@ -65,7 +65,8 @@ describe('the voice in another language', () => {
 
   test('is there without a network on the second visit', async () => {
     const { page, close } = await openIn('it');
-    await page.locator('[data-offline="ready"]').waitFor({ timeout: 30_000 });
+    await offlineReady(page);
+    await voiceKept(page, italian.pack.variants.normal.file);
     await page.context().setOffline(true);
     await page.goto(`${inject('origin')}/`);
     await page.reload();
@@ -99,11 +100,8 @@ describe('the loud voice', () => {
     await expect
       .poll(() => page.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name)))
       .toContainEqual(expect.stringContaining(loud));
-    await page.locator('[data-offline="ready"]').waitFor({ timeout: 30_000 });
-    await expect.poll(() => page.evaluate(() => caches.has('soundline-voice'))).toBe(true);
-    await expect
-      .poll(() => page.evaluate(async (path) => (await caches.match(path))?.status, `/voice/${loud}`))
-      .toBe(200);
+    await offlineReady(page);
+    await voiceKept(page, loud);
     await page.context().setOffline(true);
     await page.goto(`${inject('origin')}/`);
     await page.reload();

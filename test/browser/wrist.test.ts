@@ -1,9 +1,9 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
 import { open } from './support/open.ts';
+import { PIER_MILE } from './support/plans.ts';
 import { roadRunner } from './support/roadRunner.ts';
-
-const PLAN = { version: 1, kind: 'race', name: 'Pier mile', distanceM: 1600, goalS: 400, pacing: 'pace' };
+import { startRun } from './support/runOnPage.ts';
 
 interface Box {
   readonly x: number;
@@ -41,26 +41,21 @@ describe('on a wrist', () => {
   test('one figure, its side told by place and shape, inside a round screen as well', async () => {
     const { page, complaints, close } = await open('#/run', {
       size: { width: 180, height: 180 },
-      plan: PLAN,
+      plan: PIER_MILE,
     });
-    const runner = await roadRunner(page);
-    await page.getByRole('button', { name: 'Switch on' }).click();
-    await runner.stand(1);
-    await page.getByRole('button', { name: /^Start/ }).click();
-    await runner.runTo(40, 6);
+    const runner = await startRun(page);
     const sounding = page.locator('.face .sounding');
-    await expect.poll(() => sounding.getAttribute('data-side'), { timeout: 5000 }).toBe('up');
+    const becomes = async (side: string): Promise<boolean> =>
+      (await sounding.getAttribute('data-side')) === side;
+    const startedMs = Date.now();
+    await runner.follow(
+      () => (6 * (Date.now() - startedMs)) / 1000,
+      () => becomes('up'),
+      6,
+    );
     expect(await page.locator('.waterline .float').count()).toBe(1);
     for (const size of SIZES) await expectInside(page, size, true);
-    await runner.follow(
-      runner.atM,
-      (
-        (untilMs) => () =>
-          Date.now() > untilMs
-      )(Date.now() + 9000),
-      0,
-    );
-    await expect.poll(() => sounding.getAttribute('data-side'), { timeout: 10_000 }).toBe('down');
+    await runner.follow(runner.atM, () => becomes('down'), 0);
     expect(await page.locator('.waterline .lead').count()).toBe(1);
     for (const size of SIZES) await expectInside(page, size, false);
     expect(complaints).toEqual([]);
@@ -71,7 +66,7 @@ describe('on a wrist', () => {
 describe('on a wrist, guarded', () => {
   test('the guard says how it is opened, inside a round screen, and nothing else looks like a button', async () => {
     const size = 200;
-    const { page, close } = await open('#/run', { size: { width: size, height: size }, plan: PLAN });
+    const { page, close } = await open('#/run', { size: { width: size, height: size }, plan: PIER_MILE });
     const runner = await roadRunner(page);
     await page.getByLabel('In a pocket or on an arm').check();
     await page.getByRole('button', { name: 'Switch on' }).click();
@@ -81,7 +76,7 @@ describe('on a wrist, guarded', () => {
     await expect.poll(() => page.evaluate(() => scrollY)).toBe(0);
     await page.locator('.main-button.start-button').click();
     await page.locator('.guard').waitFor();
-    await runner.runTo(30, 6);
+    await runner.runTo(12, 6);
     const text = await boxOf(page, '.guard-text');
     expect(reach(text, size)).toBeLessThan(size / 2);
     const figure = await boxOf(page, '.face .sounding .figure');
@@ -93,7 +88,7 @@ describe('on a wrist, guarded', () => {
 
 describe('a plan on its way to another device', () => {
   const handOver = async (): Promise<{ link: string; picture: Buffer }> => {
-    const { page, close } = await open('#/share', { plan: PLAN });
+    const { page, close } = await open('#/share', { plan: PIER_MILE });
     await page.locator('svg.code').waitFor();
     const link = await page.getByLabel(/^The link/).inputValue();
     const picture = await page.locator('svg.code').screenshot();

@@ -1,5 +1,5 @@
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
-import { inject } from 'vitest';
+import { expect, inject } from 'vitest';
 import { tapSound } from './tap.ts';
 
 /** Screens that the page must work on, CSS pixels. */
@@ -64,7 +64,37 @@ export const open = async (path: string, wish: Wish = {}): Promise<Opened> => {
   return { page, complaints, requests, close: () => context.close() };
 };
 
+/** A hand near the page: what takes long is loaded at the first sign of one, and only after some seconds without. */
+const stir = async (page: Page): Promise<void> => {
+  await page.mouse.move(1, 1);
+  await page.mouse.move(2, 2);
+};
+
+/** Waits until everything is stored that a visit without a network needs. */
+export const offlineReady = async (page: Page): Promise<void> => {
+  await stir(page);
+  await page.locator('[data-offline="ready"]').waitFor({ timeout: 30_000 });
+};
+
 /** Waits until the voice has been loaded. */
 export const voiceLoaded = async (page: Page): Promise<void> => {
+  await stir(page);
   await page.locator('[data-sound]:not([data-sound="loading"])').waitFor({ state: 'attached' });
+};
+
+/** Waits until the file of a voice lies on the device: from then on it is there without a network. */
+export const voiceKept = async (page: Page, file: string): Promise<void> => {
+  const status = (): Promise<number | undefined> =>
+    page.evaluate(async (path) => (await caches.match(path))?.status, `/voice/${file}`);
+  await expect.poll(status, { timeout: 30_000 }).toBe(200);
+};
+
+/** Goes to a screen of an open page by its address, and waits until it is there. */
+export const show = async (page: Page, hash: string): Promise<void> => {
+  await page.evaluate((to) => {
+    if (location.hash === to) return;
+    document.querySelector('main')?.setAttribute('data-left', '');
+    location.hash = to;
+  }, hash);
+  await page.locator('main:not([data-left]) h1').waitFor();
 };

@@ -11,13 +11,13 @@ export interface RoadRunner {
   readonly tell: (speedMps: number) => Promise<void>;
   /** Stands for some seconds, a fix each. */
   readonly stand: (seconds: number) => Promise<void>;
-  /** Runs until a place is reached, a fix a second of real time. */
   /** Is where `placeM` says, a fix a second, until `done`. */
   readonly follow: (
     placeM: () => number,
-    done: () => boolean,
+    done: () => boolean | Promise<boolean>,
     speedMps: number | (() => number),
   ) => Promise<void>;
+  /** Runs until a place is reached, a fix a second of real time. */
   readonly runTo: (atM: number, speedMps: number) => Promise<void>;
 }
 
@@ -49,10 +49,11 @@ export const roadRunner = async (page: Page): Promise<RoadRunner> => {
       }
     },
     follow: async (placeM, done, speedMps) => {
-      while (!done()) {
+      while (!(await done())) {
         atM = placeM();
         await tell(typeof speedMps === 'number' ? speedMps : speedMps());
-        for (let i = 0; i < 10 && !done(); i++) await sleep(100);
+        const nextMs = performance.now() + 1000;
+        while (performance.now() < nextMs && !(await done())) await sleep(100);
       }
     },
     runTo: async (toM, speedMps) => {

@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { toneDurationS } from '../../../src/voice/tones/family.ts';
+import { giveFile } from './giveFile.ts';
 import { heardOf } from './heardSamples.ts';
 import type { Started } from './tap.ts';
 
@@ -20,12 +21,7 @@ const sessionOf = (legs: number, legS: number) => ({
  * @returns performance.now at the press of the start
  */
 export const doSession = async (page: Page, legs: number, legS: number): Promise<number> => {
-  const [chooser] = await Promise.all([
-    page.waitForEvent('filechooser'),
-    page.getByRole('button', { name: 'Open a session' }).click(),
-  ]);
-  const text = JSON.stringify(sessionOf(legs, legS));
-  await chooser.setFiles({ name: 's.json', mimeType: 'text/plain', buffer: Buffer.from(text) });
+  await giveFile(page, 'Open a session', 's.json', JSON.stringify(sessionOf(legs, legS)));
   await page.getByRole('heading', { name: 'Short and indoors' }).waitFor();
   await page.getByRole('button', { name: 'Switch on' }).click();
   await page.getByRole('button', { name: 'Start' }).click();
