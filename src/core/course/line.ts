@@ -1,8 +1,10 @@
 import type { LatLon, Plane } from '../geo/ruler.ts';
 import { eastM, legM, northM, planeAt, pointOn } from '../geo/ruler.ts';
 import type { Corner } from './corners.ts';
-import { unrollLaps } from './laps.ts';
-import { straighten } from './straighten.ts';
+import { DETOUR_SHARE, type Gap, gapsExplain, gapsIn } from './gaps.ts';
+import { lapsIn, unrollLaps } from './laps.ts';
+import { straightenPieces } from './straightenPieces.ts';
+import { tidy } from './tidy.ts';
 
 /** A point of a recorded line, in order of running. */
 export interface LinePoint extends LatLon {
@@ -32,46 +34,15 @@ export interface CourseLine {
   readonly corners: readonly LineCorner[];
   /** Distances that are known whatever the line's error: where a road run out and back turns, where a lap ends. */
   readonly knownM: readonly number[];
+  /** Official metres of one lap, where the line of one was run over again; null where the whole line was given. */
+  readonly lapM: number | null;
+  /** Where the recording left out the way: the line is straight there and the course is not. */
+  readonly gaps: readonly Gap[];
   /** How far the line's ends may lie off the official start and finish along it, m. */
   readonly endSdM: number;
   /** Height at each vertex, metres; null where the recording has none. */
   readonly elevationM: Float64Array | null;
 }
-
-/** Points closer than this to the one before say nothing new and would make a direction out of rounding. */
-const MIN_LEG_M = 0.05;
-/** Beyond this many points the line is thinned to legs of at least THIN_LEG_M: a road is not known more finely. */
-const MANY_POINTS = 8000;
-const THIN_LEG_M = 5;
-
-/** Takes out what a recorder adds by itself: repeats, and single points thrown far aside and back again. */
-const tidy = (points: readonly LinePoint[]): LinePoint[] => {
-  const minLegM = points.length > MANY_POINTS ? THIN_LEG_M : MIN_LEG_M;
-  const kept: LinePoint[] = [];
-  const last = points.at(-1);
-  for (const p of points) {
-    const before = kept.at(-1);
-    if (before && legM(before, p) < minLegM) {
-      // The end of the line stays where it is: it takes the place of a near neighbour.
-      if (p === last && kept.length > 1) kept[kept.length - 1] = p;
-      continue;
-    }
-    kept.push(p);
-  }
-  const legs = kept.slice(1).map((p, i) => legM(kept[i] as LinePoint, p));
-  const usualM = legs.toSorted((a, b) => a - b)[legs.length >> 1] ?? 0;
-  return kept.filter((p, i) => {
-    const a = kept[i - 1];
-    const b = kept[i + 1];
-    if (!a || !b) return true;
-    const outM = Math.min(legM(a, p), legM(p, b));
-    return !(outM > SPIKE_M && outM > SPIKE_LEGS * usualM && legM(a, b) < outM / 2);
-  });
-};
-
-/** A point this far out and back, and this many usual legs, is a spike and not a turn-round at a cone. */
-const SPIKE_M = 40;
-const SPIKE_LEGS = 5;
 
 /**
  * Variance of the line's length per metre where nothing is known against it (surveys of one's own lines: about half a
@@ -143,14 +114,16 @@ export const measureLine = (
   on?: Plane,
 ): CourseLine | null => {
   const recordedM = points.reduce((sum, p, i) => sum + (i > 0 ? legM(points[i - 1] as LinePoint, p) : 0), 0);
-  const kept = tidy(unrollLaps(points, recordedM, officialM));
+  const laps = lapsIn(points, recordedM, officialM);
+  const kept = tidy(unrollLaps(points, recordedM, laps));
   const first = kept[0];
   if (!first || kept.length < 2) return null;
   const plane = on ?? planeAt(first);
-  const straight = straighten({
+  const asRecorded = {
     eastM: Float64Array.from(kept, (p) => eastM(plane, p)),
     northM: Float64Array.from(kept, (p) => northM(plane, p)),
-  });
+  };
+  const straight = straightenPieces(asRecorded, gapsIn(asRecorded));
   const vertices = Array.from(straight.eastM, (e, i) => pointOn(plane, e, straight.northM[i] as number));
   const n = vertices.length;
   const sumM = new Float64Array(n);
@@ -162,11 +135,13 @@ export const measureLine = (
     sumM[i] = (sumM[i - 1] as number) + length;
   }
   const lengthM = sumM[n - 1] as number;
-  const mismatch = lengthM / officialM - 1;
+  const gaps = gapsExplain(sumM, straight.gaps, officialM) ? straight.gaps : [];
+  const mismatch = gaps.length > 0 ? 0 : lengthM / officialM - 1;
   const perM = DOUBT_M2_PER_M + (MISMATCH_SHARE * mismatch) ** 2 * MISMATCH_OVER_M;
   let corners = 0;
   const doubtM2 = sumM.map((d, i) => {
     corners += straight.doubtM2[i] as number;
+    if (gaps.includes(i - 1)) corners += (DETOUR_SHARE * (d - (sumM[i - 1] as number))) ** 2;
     return d * perM + corners;
   });
   const hasHeights = kept.every((p) => p.elevationM !== null);
@@ -187,6 +162,11 @@ export const measureLine = (
     doubtM2: alongM.map((d) => d * perM),
     corners: straight.corners.map((c) => ({ ...c, alongM: alongM[c.vertex] as number })),
     knownM: [...straight.seams.map((i) => alongM[i] as number), officialM],
+    lapM: laps === 1 ? null : officialM / laps,
+    gaps: gaps.map((vertex) => ({
+      fromM: alongM[vertex] as number,
+      toM: alongM[vertex + 1] as number,
+    })),
     endSdM: Math.max(END_SD_M, straight.shakeM),
     elevationM: hasHeights ? straight.index.map(heightAt) : null,
   };

@@ -36,13 +36,21 @@ const standing = (c: Contender): number => c.score - (c.reversed ? REVERSED_BEHI
 export const leaderOf = (contenders: readonly Contender[]): Contender =>
   contenders.reduce((best, c) => (standing(c) > standing(best) ? c : best));
 
+/** Where the line leaves the way out, places say nothing of the way run; speeds still do. */
+const inGap = ({ line, track }: Contender, fix: PlaneFix): PlaneFix => {
+  if (line.gaps.length === 0) return fix;
+  const here = course.distanceOf(track.g);
+  const gap = line.gaps.find(({ fromM, toM }) => here >= fromM && here < toM);
+  return gap ? { ...fix, placeless: true } : fix;
+};
+
 export const takeFixAll = (
   contenders: readonly Contender[],
   fix: PlaneFix,
 ): { readonly contenders: readonly Contender[]; readonly used: boolean } => {
   const next = contenders.map((c) => {
     const fade = Math.exp(-Math.max(0, fix.timeMs - c.track.timeMs) / 1000 / SCORE_TAU_S);
-    const { track, used } = takeFix(c.line, c.track, fix);
+    const { track, used } = takeFix(c.line, c.track, inGap(c, fix));
     return { contender: { ...c, track, score: c.score * fade + SCORE_TEMPER * track.fit }, used };
   });
   const best = Math.max(...next.map((n) => standing(n.contender)));
@@ -70,11 +78,32 @@ const cornersBefore = (line: CourseLine, alongM: number): number =>
   line.corners.filter((c) => c.alongM <= alongM).length;
 
 /**
- * New contenders at the places along the line, within reach of the leader's belief, where the fix lies close to it.
+ * New contenders at the places along the line, within reach of the leader's belief, where the fix lies close to it; and
+ * along the line the other way round, which may part from this one only now: the stick of a lollipop is run both ways.
  * @param unseenS for how long nothing has fitted
  */
-export const newcomers = (leader: Contender, fix: PlaneFix, unseenS: number): readonly Contender[] => {
-  const { line, track } = leader;
+export const newcomers = (
+  leader: Contender,
+  otherWay: CourseLine | null,
+  fix: PlaneFix,
+  unseenS: number,
+): readonly Contender[] => [
+  ...newcomersOn(leader.line, leader.reversed, leader, fix, unseenS),
+  ...(otherWay && !leader.reversed ? newcomersOn(otherWay, true, leader, fix, unseenS) : []),
+];
+
+/** Out and back is the same road both ways: there the other line is no other. */
+const isAnotherWay = (a: CourseLine, b: CourseLine, s: number): boolean =>
+  Math.hypot(eastAtM(a, s) - eastAtM(b, s), northAtM(a, s) - northAtM(b, s)) > ASIDE_MAX_M;
+
+const newcomersOn = (
+  line: CourseLine,
+  reversed: boolean,
+  leader: Contender,
+  fix: PlaneFix,
+  unseenS: number,
+): readonly Contender[] => {
+  const { track } = leader;
   const g = track.g;
   const here = course.distanceOf(g) + (g.x[course.LINE] as number);
   const reach =
@@ -95,14 +124,17 @@ export const newcomers = (leader: Contender, fix: PlaneFix, unseenS: number): re
     aside = after;
   }
   return found
-    .filter(({ s }) => Math.abs(s - here) > ELSEWHERE_M)
+    .filter(({ s }) =>
+      line === leader.line ? Math.abs(s - here) > ELSEWHERE_M : isAnotherWay(leader.line, line, s),
+    )
     .sort((a, b) => a.aside - b.aside)
-    .slice(0, MOST - 1)
+    .slice(0, MOST / 2)
     .map(({ s }) => {
       const moved = copyOf(g);
       course.placeAt(moved, s, NEWCOMER_SD_M);
       return {
-        ...leader,
+        line,
+        reversed,
         track: { ...track, g: moved, passed: cornersBefore(line, s), refusedS: 0 },
         score: leader.score - NEWCOMER_BEHIND,
       };

@@ -117,6 +117,7 @@ export const takeFix = (
   const g = predictTrack(line, t, fix.timeMs);
   const passed = motion.roundCorners(g, line, t.passed);
   const doppler = fix.speedMps === null ? t.doppler : takeSpeed(g, t.doppler, fix.speedMps);
+  if (fix.placeless) return { track: { ...t, g, timeMs: fix.timeMs, passed, doppler }, used: true };
   const fit = readings.fitPosition(g, line, fix.eastM, fix.northM, fix.extraSdM);
   const base = {
     g,

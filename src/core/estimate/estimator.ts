@@ -49,8 +49,11 @@ const RESTART_S = 300;
 const FOUND_START_SD_M = 4;
 /** Where a receiver woke on the course, by its first fixes along the line. */
 const WOKE_SD_M = 12;
-/** After this long without a fix that fits, look for the runner elsewhere along the line. */
-const LOOK_ELSEWHERE_S = 45;
+/**
+ * After this long without a fix that fits, look for the runner elsewhere along the line: before the track's own patience
+ * is at its end, and it lets itself be drawn to the nearest place on a part of the course where the runner is not.
+ */
+const LOOK_ELSEWHERE_S = 30;
 
 /** By then the runner has shown which way along the line they go. */
 const DIRECTION_AFTER_S = 120;
@@ -104,7 +107,11 @@ const wokeAt = (
 ): EstimatorState => {
   const track = beginTrack(line, woke.timeMs, woke.alongM, WOKE_SD_M, priorOf(setup));
   const contenders = [{ line, reversed: false, track: { ...track, startMs: woke.startMs }, score: 0 }];
-  const next: EstimatorState = { ...state, startMs: woke.startMs, belief: { kind: 'course', contenders } };
+  const next: EstimatorState = {
+    ...state,
+    startMs: woke.startMs,
+    belief: { kind: 'course', contenders, otherWay: null },
+  };
   return penOf(state).reduce((s, f) => takePlaneFix(setup, s, f), next);
 };
 
@@ -120,7 +127,8 @@ const beliefAtStart = (
     return { line, reversed, track, score: 0 };
   };
   const lines = linesFromStart(setup.course, middleOf(pen.filter((f) => f.timeMs <= startMs).slice(-5)));
-  return { kind: 'course', contenders: lines.map(({ line, reversed }) => contender(line, reversed)) };
+  const contenders = lines.map(({ line, reversed }) => contender(line, reversed));
+  return { kind: 'course', contenders, otherWay: lines.find((l) => l.reversed)?.line ?? null };
 };
 
 /** The middle of the last readings in the pen, each axis apart; null where there are none. */
@@ -157,15 +165,16 @@ const takeRunningFix = (setup: EstimatorSetup, state: EstimatorState, fix: Plane
   const { contenders, used } = takeFixAll(belief.contenders, fix);
   const unseenS = used ? 0 : (fix.timeMs - (state.lastUsedMs ?? fix.timeMs)) / 1000;
   const sinceStartS = (fix.timeMs - (state.startMs ?? fix.timeMs)) / 1000;
-  const settled = sinceStartS > DIRECTION_AFTER_S ? sameWay(contenders) : contenders;
+  // While nothing fits, the other way is not ruled out.
+  const settled = used && sinceStartS > DIRECTION_AFTER_S ? sameWay(contenders) : contenders;
   const wider =
     unseenS > LOOK_ELSEWHERE_S && settled.length === 1
-      ? [...settled, ...newcomers(leaderOf(settled), fix, unseenS)]
+      ? [...settled, ...newcomers(leaderOf(settled), belief.otherWay ?? null, fix, unseenS)]
       : settled;
   const alone = wider.every((c) => c.reversed);
   const next: EstimatorState = {
     ...state,
-    belief: { kind: 'course', contenders: wider },
+    belief: { ...belief, contenders: wider },
     lineReversed: state.lineReversed || alone,
   };
   return usedOrNot(next, fix, used);

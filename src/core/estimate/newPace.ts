@@ -35,5 +35,5 @@ export const expectNewPace = (state: EstimatorState): EstimatorState => {
     ...c,
     track: { ...c.track, g: loosened(c.track.g, course.BASE) },
   }));
-  return { ...state, belief: { kind: 'course', contenders } };
+  return { ...state, belief: { ...belief, contenders } };
 };

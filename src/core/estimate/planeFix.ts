@@ -8,4 +8,6 @@ export interface PlaneFix {
   readonly speedMps: number | null;
   /** Noise to add for a fix that admits to be worse than this receiver's usual. */
   readonly extraSdM: number;
+  /** Taken where the line does not run: only its speed counts. */
+  readonly placeless?: boolean;
 }

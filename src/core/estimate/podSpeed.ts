@@ -67,7 +67,7 @@ export const takePod = (
     readings.takeSpeed(g, speedMps, sdMps);
     return { ...c, track: { ...c.track, g, timeMs: atMs } };
   });
-  return { ...heard, belief: { kind: 'course', contenders } };
+  return { ...heard, belief: { ...belief, contenders } };
 };
 
 /** The speed of a fix together with the pod's, each by how far it can be off; and what the pod learns of it. */

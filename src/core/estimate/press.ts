@@ -51,5 +51,5 @@ export const takePress = (setup: EstimatorSetup, state: EstimatorState, atMs: nu
       score: c === leader ? c.score : c.score - off * off * 0.1,
     };
   });
-  return { ...pressed, belief: { kind: 'course', contenders } };
+  return { ...pressed, belief: { ...state.belief, contenders } };
 };

@@ -1,10 +1,18 @@
 import type { CourseLine, LinePoint } from '../course/line.ts';
-import { eastAtM, linePoints, measureLine, northAtM } from '../course/line.ts';
+import { eastAtM, elevationAtM, linePoints, measureLine, northAtM, pointAtM } from '../course/line.ts';
 import { pointOn } from '../geo/ruler.ts';
 
-/** The same line, run the other way. */
-const reversedLine = (line: CourseLine): CourseLine | null =>
-  measureLine(linePoints(line).reverse(), line.officialM, line.plane);
+/** The same line, run the other way; a lap that is run over again, from the same place. */
+const reversedLine = (line: CourseLine): CourseLine | null => {
+  const points = line.lapM === null ? linePoints(line) : lapOf(line, line.lapM);
+  return measureLine(points.reverse(), line.officialM, line.plane);
+};
+
+/** The first of the laps, with its end. */
+const lapOf = (line: CourseLine, lapM: number): LinePoint[] => [
+  ...linePoints(line).filter((_, i) => (line.alongM[i] as number) < lapM),
+  { ...pointAtM(line, lapM), elevationM: elevationAtM(line, lapM) },
+];
 
 /** A start this near to the line's first point is at it: pens are wide and receivers err. */
 const AT_START_M = 60;
@@ -40,6 +48,25 @@ const lineFromStart = (line: CourseLine, eastM: number, northM: number): CourseL
   return measureLine([start, ...rest], line.officialM, line.plane) ?? line;
 };
 
+/**
+ * One lap run over again, begun elsewhere: 5 km on a track start where 200 m do. Null where they stand at its first
+ * point or off the lap.
+ */
+const lapFromStart = (line: CourseLine, lapM: number, eastM: number, northM: number): CourseLine | null => {
+  const away = (s: number): number => awayM(line, s, eastM, northM);
+  if (away(0) < AT_START_M) return null;
+  let nearest = 0;
+  for (let s = 0; s < lapM; s += STEP_M) if (away(s) < away(nearest)) nearest = s;
+  if (away(nearest) > ON_LINE_M) return null;
+  const ring = lapOf(line, lapM);
+  const [before, after] = [0, 1].map((side) =>
+    ring.filter((_, i) => (line.alongM[i] as number) > nearest === (side === 1)),
+  );
+  const start: LinePoint = { ...pointAtM(line, nearest), elevationM: elevationAtM(line, nearest) };
+  const turned = [start, ...(after ?? []), ...(before ?? []), start];
+  return measureLine(turned, line.officialM, line.plane);
+};
+
 const awayM = (line: CourseLine, s: number, eastM: number, northM: number): number =>
   Math.hypot(eastM - eastAtM(line, s), northM - northAtM(line, s));
 
@@ -48,9 +75,11 @@ const awayM = (line: CourseLine, s: number, eastM: number, northM: number): numb
  * @param from where they start, by the receiver; null where it has said nothing yet
  */
 export const linesFromStart = (
-  given: CourseLine,
+  line: CourseLine,
   from: { readonly eastM: number; readonly northM: number } | null,
 ): readonly { readonly line: CourseLine; readonly reversed: boolean }[] => {
+  const lap = from && line.lapM !== null ? lapFromStart(line, line.lapM, from.eastM, from.northM) : null;
+  const given = lap ?? line;
   const back = reversedLine(given);
   if (!back) return [{ line: given, reversed: false }];
   if (from) {

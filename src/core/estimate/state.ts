@@ -31,7 +31,12 @@ export interface Press {
 /** The belief about where the runner is: before the start only what the pen shows. */
 export type Belief =
   | { readonly kind: 'pen'; readonly fixes: readonly PlaneFix[] }
-  | { readonly kind: 'course'; readonly contenders: readonly Contender[] }
+  | {
+      readonly kind: 'course';
+      readonly contenders: readonly Contender[];
+      /** The line the other way round, where the start did not rule it out: part of a course may be run both ways. */
+      readonly otherWay?: CourseLine | null;
+    }
   | { readonly kind: 'free'; readonly track: FreeTrack };
 
 export interface EstimatorState {

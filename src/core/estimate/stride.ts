@@ -46,5 +46,5 @@ export const takeSteps = (
     readings.takeSpeed(g, speedMps, STEP_SPEED_SD_MPS);
     return { ...c, track: { ...c.track, g, timeMs: atMs } };
   });
-  return { ...state, belief: { kind: 'course', contenders } };
+  return { ...state, belief: { ...belief, contenders } };
 };

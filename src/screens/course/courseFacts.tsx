@@ -1,4 +1,4 @@
-import { unrollLaps } from '../../core/course/laps.ts';
+import { lapsIn } from '../../core/course/laps.ts';
 import { decimal } from '../../core/units/message.ts';
 import { shownNumber, t } from '../../languages/text.ts';
 import type { CourseView } from '../../session/courseView.ts';
@@ -13,9 +13,7 @@ export const CourseFacts = ({ model, view }: { model: PlanModel; view: CourseVie
   const file = model.courseFile.value;
   const { unit } = model.plan.value;
   if (line === null || file === null) return null;
-  // Laps count only where the line was really run over again: a lap that closes, and a whole number of them.
-  const isLap = unrollLaps(file.points, line.recordedM, line.officialM).length > file.points.length;
-  const laps = isLap ? Math.round(line.officialM / line.recordedM) : 1;
+  const laps = lapsIn(file.points, line.recordedM, line.officialM);
   const ratio = line.officialM / (line.recordedM * laps);
   const percent = 100 * (ratio - 1);
   const off = line.recordedM * laps - line.officialM;
@@ -30,7 +28,7 @@ export const CourseFacts = ({ model, view }: { model: PlanModel; view: CourseVie
             ? t('{distance} {unit}, run {n} times', {
                 distance: distance(line.recordedM, unit, 3),
                 unit: unitName(unit),
-                n: laps,
+                n: shownNumber(decimal(laps, Number.isInteger(laps) ? 0 : 2)),
               })
             : `${distance(line.recordedM, unit, 3)} ${unitName(unit)}`}
         </dd>

@@ -5,6 +5,13 @@ import { follow, type Wish } from './follow.ts';
 import * as roads from './roads.ts';
 
 const { town, outAndBack, fourLaps, oneLap, figureOfEight, parallel, redrawn, moved, measured } = roads;
+const { lollipop, trackLap, track5k } = roads;
+
+/** Two laps and a half of the park: fourLaps, cut. */
+const halfLaps = measured(
+  roads.pointsOf(fourLaps).filter((_, i) => (fourLaps.alongM[i] ?? 0) <= 2.5 * oneLap.officialM),
+  2.5 * oneLap.officialM,
+);
 
 /** Course lines as they come, and how far off the estimate may be on them: RMS in metres over three seeds. */
 const rows: readonly (readonly [string, Wish, rmsM: number])[] = [
@@ -44,6 +51,30 @@ const rows: readonly (readonly [string, Wish, rmsM: number])[] = [
     { road: town, given: redrawn(town, (p) => [moved(p[0] ?? never(), 0, 200), ...p.slice(8)]) },
     4,
   ],
+  ['a lollipop', { road: lollipop, receiver: TOWN }, 5],
+  [
+    'two and a half laps, given the line of one',
+    { road: halfLaps, given: measured(roads.pointsOf(oneLap), halfLaps.officialM) },
+    6,
+  ],
+  [
+    '5 km on a track, given one lap that begins elsewhere',
+    { road: track5k, given: measured(roads.pointsOf(trackLap), track5k.officialM) },
+    8,
+  ],
+  [
+    'a line that leaves out a kilometre and a half of winding road',
+    { road: town, given: redrawn(town, (p) => p.filter((_, i) => i < 150 || i > 280)) },
+    12,
+  ],
+  [
+    'points thrown aside in pairs',
+    {
+      road: town,
+      given: redrawn(town, (p) => p.map((q, i) => (i > 1 && i % 150 <= 1 ? moved(q, 300, 200) : q))),
+    },
+    4,
+  ],
 ];
 
 const never = (): never => {
@@ -72,11 +103,20 @@ describe('follows the course', () => {
     ['through a town', town],
     ['in laps', fourLaps],
     ['in a figure of eight', figureOfEight],
+    ['on a track', track5k],
   ])('finds out that a line %s was given in the wrong direction', (_, road) => {
     for (const seed of [1, 2, 3]) {
       const followed = follow({ road, given: redrawn(road, (p) => p.reverse()), seed });
       expect(followed.state.lineReversed).toBe(true);
       expect(followed.rmsM).toBeLessThan(3);
+    }
+  });
+
+  test('finds out only where the loop of a lollipop begins, and loses nothing by it', () => {
+    for (const seed of [1, 2, 3]) {
+      const followed = follow({ road: lollipop, given: redrawn(lollipop, (p) => p.reverse()), seed });
+      expect(followed.state.lineReversed).toBe(true);
+      expect(followed.rmsM).toBeLessThan(4);
     }
   });
 

@@ -95,3 +95,37 @@ export const parallel = roadThrough(
 );
 
 export const pointsOf = (road: CourseLine): LinePoint[] => linePoints(road);
+
+/** 2 km of road to a loop of 2.5 km, and back: the stick is run both ways. */
+const stick: Place[] = [
+  [0, 0],
+  [700, 120],
+  [1400, -150],
+  [2000, 0],
+];
+const loop: Place[] = Array.from({ length: 41 }, (_, i) => {
+  const phi = (2 * Math.PI * i) / 40;
+  return [2000 + 400 * (1 - Math.cos(phi)), 400 * Math.sin(phi)];
+});
+export const lollipop = roadThrough([...stick, ...loop.slice(1), ...stick.slice(0, -1).reverse()]);
+/** The track of a stadium, 400 m a lap, and 5 km on it: begun half a lap before the line that is painted for 10 km. */
+const ring: Place[] = [
+  ...Array.from({ length: 22 }, (_, i): Place => [4 * i, 0]),
+  ...Array.from({ length: 40 }, (_, i): Place => {
+    const phi = -Math.PI / 2 + (Math.PI * i) / 39;
+    return [84.39 + 36.8 * Math.cos(phi), 36.8 + 36.8 * Math.sin(phi)];
+  }),
+  ...Array.from({ length: 22 }, (_, i): Place => [84 - 4 * i, 73.6]),
+  ...Array.from({ length: 40 }, (_, i): Place => {
+    const phi = Math.PI / 2 + (Math.PI * i) / 39;
+    return [36.8 * Math.cos(phi), 36.8 + 36.8 * Math.sin(phi)];
+  }),
+];
+export const trackLap = roadThrough(ring, 5);
+const half = ring.slice(62);
+export const track5k = roadThrough(
+  [...half, ...Array.from({ length: 12 }, () => ring).flat()].filter(
+    (p, i, all) => i === 0 || Math.hypot(p[0] - (all[i - 1]?.[0] ?? 0), p[1] - (all[i - 1]?.[1] ?? 0)) > 0.01,
+  ),
+  5,
+);
