@@ -21,6 +21,7 @@ export const AIRS: readonly Air[] = [
     reception: name,
     receiver: {},
   })),
+  { name: 'town, speed to 0.25 m/s', reception: 'town', receiver: { speedSdMps: 0.25 } },
   { name: 'town, speed to 0.15 m/s', reception: 'town', receiver: { speedSdMps: 0.15 } },
 ];
 

@@ -14,6 +14,7 @@ import {
   PLAN,
   pacedIn,
 } from './paced.ts';
+import { printSizes } from './sizes.ts';
 import { mean, median, quantile } from './stats.ts';
 import { fixed, printTable } from './table.ts';
 import { RECEPTIONS } from './worlds.ts';
@@ -24,7 +25,8 @@ const RUNNERS = [
 ] as const;
 const DEPARTURES = [-DEPARTURE_S_PER_KM, DEPARTURE_S_PER_KM] as const;
 const LARGER = [-12, 12] as const;
-const isIdealised = ({ name }: Air): boolean => name.includes('0.15');
+/** Streets with a better speed: of a truly even runner only. */
+const isIdealised = ({ name }: Air): boolean => name.includes('speed to');
 
 const printDelays = (all: readonly Paced[], races: number): void => {
   const rows = AIRS.flatMap((air) =>
@@ -121,4 +123,5 @@ export const printPacing = (seeds: readonly number[]): void => {
   printDelays(all, seeds.length);
   printAlarms(all, seeds.length);
   printCurve(all);
+  printSizes(seeds.slice(0, Math.ceil(seeds.length / 2)));
 };

@@ -62,13 +62,15 @@ export const paceFor = (paceSPerKm: number, unit: DistanceUnit): Pace => ({
   unit,
 });
 
-/** Seconds per unit are asked for in these steps: finer is not known after half a minute of running. */
-const BY_STEPS_S = [1, 2, 5, 10] as const;
+/** Seconds per unit are asked for in these steps; coarser ones would miss by more than what is not known. */
+const BY_STEPS_S = [1, 2, 5] as const;
+/** In the open a size is known to 2.4 s/km: in twos, the rounding adds nothing to that. */
+const BY_SLACK = 1.25;
 /** More is not asked for at once. */
 const BY_MOST_S = 100;
 
 /** How much quicker or slower, whole seconds per unit, 1 to 100. */
 export const byFor = (byS: number, sdS: number): number => {
-  const step = stepFor(BY_STEPS_S, sdS);
+  const step = stepFor(BY_STEPS_S, sdS / BY_SLACK);
   return Math.min(BY_MOST_S, Math.max(step, roundTo(byS, step)));
 };

@@ -22,6 +22,8 @@ export interface Departure {
   readonly waver: Waver;
   /** The planned pace as an estimate with this one's lag would show it, s/km; null after a gap. */
   readonly shownSPerKm: number | null;
+  /** How well the speed is known of late, m/s; null before anything was seen. */
+  readonly usualSdMps: number | null;
 }
 
 /** One side's cumulative sum and what it is made of. */
@@ -98,6 +100,7 @@ export const beginDeparture: Departure = {
   backS: 0,
   waver: beginWaver,
   shownSPerKm: null,
+  usualSdMps: null,
 };
 
 /** Sums at rest; what was learned of the runner stays, and what was told stays told. */
@@ -164,12 +167,26 @@ const shownBy = (before: number | null, e: Evidence): number => {
 };
 
 /**
+ * Behind a station, a stop or a stumble the estimate has opened up to follow it, and its speed errs by more than it says
+ * for a minute (in town by 8 s/km where it says 6): that is no time to judge a pace. Where reception itself has become
+ * worse, that is the usual before long.
+ */
+const SHAKEN = 1.15;
+const USUAL_S = 200;
+
+/** Takes in how well the speed is known; the usual before the first. */
+const usualWith = (before: number | null, { speedSdMps, dtS }: Evidence): number =>
+  before === null ? speedSdMps : before + ((speedSdMps - before) * Math.min(dtS, USUAL_S)) / USUAL_S;
+
+/**
  * Takes in a stretch of running on good evidence.
  * @param limit for the bench, which draws the curve
  */
 export const follow = (departure: Departure, e: Evidence, limit = LIMIT): Departure => {
   const { told, times, quick, slow } = departure;
   const shownSPerKm = shownBy(departure.shownSPerKm, e);
+  const usualSdMps = usualWith(departure.usualSdMps, e);
+  if (e.speedSdMps > SHAKEN * usualSdMps) return { ...rest(departure), shownSPerKm, usualSdMps };
   const rate = (e.rate * shownSPerKm) / e.paceSPerKm;
   const waver = seeRate(departure.waver, rate, e.dtS);
   const worth = WORTH_S_PER_KM / e.paceSPerKm;
@@ -204,6 +221,7 @@ export const follow = (departure: Departure, e: Evidence, limit = LIMIT): Depart
     backS: isBack ? 0 : backS,
     waver,
     shownSPerKm,
+    usualSdMps,
   };
 };
 

@@ -84,7 +84,7 @@ const lookAtPace = (draft: Draft, moment: Moment, dtS: number): void => {
   const now: Moment = { ...moment, departure: draft.departure };
   const side = isQuiet(draft, moment.nowMs) ? null : departedSide(draft.watch.pace, now);
   if (side === null) return;
-  offerTo(draft, paceCue(now, side, evidence), moment.nowMs);
+  offerTo(draft, paceCue(now, side), moment.nowMs);
   draft.departure = tell(draft.departure, side);
 };
 

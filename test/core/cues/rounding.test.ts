@@ -112,7 +112,9 @@ describe('paces as they are said', () => {
   test('how much quicker or slower comes in steps that are known, and is never nothing', () => {
     expect(byFor(6.2, 0.8)).toBe(6);
     expect(byFor(6.2, 1.7)).toBe(6);
+    expect(byFor(6.9, 2.4)).toBe(6);
     expect(byFor(6.2, 3)).toBe(5);
+    expect(byFor(13.2, 8)).toBe(15);
     expect(byFor(1, 4)).toBe(5);
     expect(byFor(400, 4)).toBe(100);
   });

@@ -191,6 +191,17 @@ describe('what counts', () => {
   });
 });
 
+test('while the estimate is shaken nothing is judged; where it stays worse, that is the usual before long', () => {
+  const shaken = (from: Departure, seconds: number, share: number): Departure => {
+    let departure = from;
+    for (let s = 0; s < seconds; s++) departure = follow(departure, evidence(SPEED_MPS * (1 + share), 0.08));
+    return departure;
+  };
+  expect(shaken(even, 60, 0.05).quick.found).toBe(false);
+  expect(shaken(run(even, 8, 0.05), 1, 0.05).quick).toEqual(rest(even).quick);
+  expect(shaken(even, 400, 0.05).quick.found).toBe(true);
+});
+
 describe('once it was told', () => {
   const told = tell(run(even, 30, 0.03), 'quick');
 

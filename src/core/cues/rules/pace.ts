@@ -1,5 +1,6 @@
-import { type Departure, type Evidence, meanSd, type Sum } from '../../drift/departure.ts';
+import type { Departure, Evidence } from '../../drift/departure.ts';
 import { paceReason } from '../../drift/reason.ts';
+import { isSized, type Size, sizeOf } from '../../drift/size.ts';
 import type { Message } from '../../units/message.ts';
 import { M_PER_KM, metresPer } from '../../units/units.ts';
 import { crossingMs } from '../crossing.ts';
@@ -101,12 +102,19 @@ export const findNewTarget = (watch: PaceWatch, nowMs: number): PaceWatch => ({
   fromMs: nowMs + NEW_TARGET_MS,
 });
 
+const speedNow = ({ race, progress }: Moment): Pick<Evidence, 'rate' | 'speedSdMps' | 'paceSPerKm'> => {
+  const paceSPerKm = race.schedule.paceAtSPerKm(progress.distanceM);
+  const rate = (paceSPerKm / M_PER_KM) * progress.speedMps;
+  return { rate, paceSPerKm, speedSdMps: progress.speedSdMps * (race.byPresses ? FREE_DOUBT : 1) };
+};
+
 /** The side on which a departure is found that may be spoken of now. */
 export const departedSide = (watch: PaceWatch, moment: Moment): 'quick' | 'slow' | null => {
   const { departure, nowMs, progress, race } = moment;
   const { quick, slow, told } = departure;
   const side = quick.found ? 'quick' : slow.found ? 'slow' : null;
   if (side === null) return null;
+  if (!isSized(speedNow(moment), (nowMs - moment.startMs) / 1000, !race.byPresses)) return null;
   const isWorse = side === 'quick' ? told > 0 : told < 0;
   if (nowMs < watch.saidMs + SILENT_MS && !isWorse) return null;
   const restM = race.plan.distanceM - progress.distanceM;
@@ -148,19 +156,33 @@ const cueOf = (moment: Moment, saying: Saying, why: Message): Cue => ({
   why,
 });
 
-export const paceCue = (moment: Moment, side: 'quick' | 'slow', evidence: Evidence): Cue => {
-  const { departure, race } = moment;
-  const sum: Sum = departure[side];
-  const perUnit = (evidence.paceSPerKm * metresPer(race.plan.unit)) / M_PER_KM;
-  const byS = byFor(sum.mean * perUnit, meanSd(departure, sum, evidence) * perUnit);
-  return cueOf(moment, sayingOf(moment, side, byS), paceReason(side, sum));
+/** What is said of a size in the plan's unit. */
+const byOf = ({ race }: Moment, { sPerKm, sdSPerKm }: Size): number => {
+  const perUnit = metresPer(race.plan.unit) / M_PER_KM;
+  return byFor(sPerKm * perUnit, sdSPerKm * perUnit);
+};
+
+export const paceCue = (moment: Moment, side: 'quick' | 'slow'): Cue => {
+  const { departure } = moment;
+  const now = speedNow(moment);
+  const size = sizeOf(side, now, departure.shownSPerKm);
+  const why = paceReason(side, { forS: departure[side].forS, mean: size.sPerKm / now.paceSPerKm });
+  return cueOf(moment, sayingOf(moment, side, byOf(moment, size)), why);
 };
 
 /** The same cue some seconds later; null where the runner has come back meanwhile. */
 export const paceAgain = (cue: Cue, moment: Moment, departure: Departure): Cue | null => {
   if (departure.told === 0) return null;
   const { saying } = cue;
+  if (!('byS' in saying)) return cue;
+  const side = saying.kind === 'quicken' ? 'slow' : 'quick';
+  const now = speedNow(moment);
+  const size = isSeen(moment) ? sizeOf(side, now, departure.shownSPerKm) : null;
+  if (size !== null && size.seenSPerKm < 0) return null;
+  const again = { ...saying, ...(size && { byS: byOf(moment, size) }) };
   const ahead = aheadFor(moment.aheadS, moment.aheadSdS, isReckoned(moment));
-  const now = saying.kind === 'ease' || saying.kind === 'quicken' ? { ...saying, ahead } : saying;
-  return { ...cueOf(moment, now, cue.why), expiresMs: cue.expiresMs };
+  return {
+    ...cueOf(moment, again.kind === 'opening' ? again : { ...again, ahead }, cue.why),
+    expiresMs: cue.expiresMs,
+  };
 };

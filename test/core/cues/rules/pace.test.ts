@@ -19,12 +19,9 @@ const at = (distanceM: number, departure: Departure, change: object = {}): Momen
   ...momentAt({ distanceM, ...change }),
   departure,
 });
-const evidenceAt = (moment: Moment) => {
-  const evidence = paceEvidence(beginPace, moment, 0.5, 0);
-  if (!evidence) throw new Error('no evidence');
-  return evidence;
-};
-const sayingAt = (moment: Moment, side: 'quick' | 'slow') => paceCue(moment, side, evidenceAt(moment)).saying;
+const sayingAt = (moment: Moment, side: 'quick' | 'slow') => paceCue(moment, side).saying;
+/** Goal pace is 4:56 per km. */
+const faster = (share: number) => ({ speedMps: (1000 / 295.77) * (1 + share) });
 
 describe('what is said', () => {
   test('ease, by how much, and where that has led', () => {
@@ -35,14 +32,19 @@ describe('what is said', () => {
     });
   });
 
-  test('2.5 % of 4:56 is seven seconds a kilometre, known to two or so', () => {
-    const saying = sayingAt(at(7000, slow), 'slow');
-    expect(saying).toMatchObject({ kind: 'quicken' });
-    expect('byS' in saying && [5, 6, 7, 8]).toContain('byS' in saying && saying.byS);
+  test('2 % of 4:56 is six seconds a kilometre, known to three or so: in fives', () => {
+    expect(sayingAt(at(7000, slow, faster(-0.02)), 'slow')).toMatchObject({ kind: 'quicken', byS: 5 });
+    expect(sayingAt(at(7000, slow, faster(-0.04)), 'slow')).toMatchObject({ kind: 'quicken', byS: 10 });
+  });
+
+  test('the size is of now, not of the sum that found it', () => {
+    const byNow = (share: number) => sayingAt(at(7000, quick, faster(share)), 'quick');
+    expect(byNow(0.06)).toMatchObject({ byS: 15 });
+    expect(byNow(0.02)).toMatchObject({ byS: 5 });
   });
 
   test('by the mile where the plan is by the mile', () => {
-    const moment = at(7000, quick, { race: racePlanned({ unit: 'mile' }) });
+    const moment = at(7000, quick, { race: racePlanned({ unit: 'mile' }), ...faster(0.025) });
     expect(sayingAt(moment, 'quick')).toMatchObject({
       unit: 'mile',
       byS: expect.toSatisfy((s: number) => s >= 10 && s <= 14),
@@ -69,6 +71,17 @@ describe('when it is said', () => {
     expect(side(at(7000, { ...slow, told: 0.03 }), 20)).toBeNull();
     expect(side(at(7000, { ...slow, told: -0.03 }), 20)).toBe('slow');
     expect(side(at(7000, slow), 30)).toBe('slow');
+  });
+
+  test('not while the speed is hardly known behind the start; there is an end to waiting', () => {
+    const unsure = (distanceM: number, hasLine = true): Moment => {
+      const moment = at(distanceM, quick, { race: racePlanned({}, hasLine) });
+      return { ...moment, progress: { ...moment.progress, speedSdMps: 0.08 } };
+    };
+    expect(side(unsure(500))).toBeNull();
+    expect(side(unsure(700))).toBe('quick');
+    expect(side(unsure(700, false))).toBeNull();
+    expect(side(unsure(2000, false))).toBe('quick');
   });
 
   test('slow not in the crowd behind the start, and not to whoever walks', () => {
@@ -141,10 +154,14 @@ describe('what counts as evidence', () => {
   });
 });
 
-test('a call that waits says the drift of now, and is dropped when the runner has come back', () => {
-  const cue = paceCue(at(7000, quick), 'quick', evidenceAt(at(7000, quick)));
-  const later = { ...at(7030, { ...beginDeparture, told: 0.025 }), aheadS: 11 };
+test('a call that waits says the size and the drift of now, and is dropped when the runner has come back', () => {
+  const told: Departure = { ...beginDeparture, told: 0.025 };
+  const cue = paceCue(at(7000, quick, faster(0.02)), 'quick');
+  const later = { ...at(7030, told, faster(0.045)), aheadS: 11 };
   expect(again(cue, later, beginSignal)?.saying).toMatchObject({ ahead: { side: 'up', seconds: 11 } });
   expect(again(cue, later, beginSignal)?.expiresMs).toBe(cue.expiresMs);
+  expect(cue.saying).toMatchObject({ byS: 5 });
+  expect(again(cue, later, beginSignal)?.saying).toMatchObject({ byS: 15 });
   expect(again(cue, at(7030, beginDeparture), beginSignal)).toBeNull();
+  expect(again(cue, at(7030, told, faster(-0.01)), beginSignal)).toBeNull();
 });
