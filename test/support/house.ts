@@ -46,6 +46,10 @@ export const HOUSE: Readonly<Record<string, Room>> = {
     packages: ['preact', '@preact/signals', 'uplot'],
   },
   demo: { rooms: CORE, packages: [] },
+  page: {
+    rooms: [...CORE, 'sensors', 'voice', 'languages', 'log', 'session', 'offline', 'screens', 'demo'],
+    packages: ['@preact/signals'],
+  },
   rehearse: { rooms: [...CORE, 'sensors', 'voice', 'languages', 'log', 'demo'], packages: ['node:'] },
   voicepack: {
     rooms: ['core/units', 'core/plan', 'core/cues', 'voice', 'languages'],

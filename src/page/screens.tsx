@@ -1,0 +1,67 @@
+import { App } from '../screens/app.tsx';
+import * as later from '../screens/laterScreens.ts';
+import { LanguageChooser } from '../screens/parts/languageChooser.tsx';
+import { later as whenOpened } from '../screens/parts/later.tsx';
+import { OfflineState } from '../screens/parts/offlineState.tsx';
+import { SoundState } from '../screens/parts/soundState.tsx';
+import { ReadyScreen } from '../screens/ready/ready.tsx';
+import { RehearseScreen } from '../screens/rehearse/rehearse.tsx';
+import { watchRoute } from '../screens/route.ts';
+import { RunScreen } from '../screens/run/run.tsx';
+import type { RehearseModel } from '../session/rehearseModel.ts';
+import { pageTime } from '../voice/device/pageTime.ts';
+import type { Afterwards } from './afterwards.ts';
+import type { Before } from './before.ts';
+import type { Ground } from './ground.ts';
+import type { Running } from './running.ts';
+import type { StandBy } from './standBy.ts';
+
+interface Parts {
+  readonly ground: Ground;
+  readonly before: Before;
+  readonly rehearse: RehearseModel;
+  readonly running: Running;
+  readonly standBy: StandBy;
+  readonly review: Afterwards;
+}
+
+/** Each screen with what it shows. */
+export const pageOf = ({ ground, before, rehearse, running, standBy, review }: Parts) => {
+  const { voices, speaker, language } = ground;
+  const { plan, prepare, reminders, pastRuns } = before;
+  const { run, practice } = running;
+  const { ready, learn, install, offline } = standBy;
+  const AloudScreen = whenOpened(() =>
+    import('../screens/aloud/door.tsx').then(({ aloudScreen }) =>
+      aloudScreen({ plan, session: practice.plan, spoken: voices.spoken, speaker, time: pageTime }),
+    ),
+  );
+  return (
+    <App
+      route={watchRoute()}
+      screens={{
+        goal: () => <later.GoalScreen model={prepare} plan={plan} />,
+        course: () => <later.CourseScreen model={plan} runs={pastRuns} />,
+        plan: () => <later.PlanScreen model={plan} />,
+        fuel: () => <later.FuelScreen model={prepare} plan={plan} />,
+        day: () => <later.DayScreen model={prepare} plan={plan} reminders={reminders} />,
+        paper: () => <later.PaperScreen model={prepare} plan={plan} />,
+        aloud: () => <AloudScreen />,
+        whatIf: () => <later.WhatIfScreen model={prepare} plan={plan} />,
+        practice: () => <later.PracticeScreen model={practice} race={plan} runs={pastRuns} />,
+        runs: () => <later.RunsScreen model={review} />,
+        rehearse: () => <RehearseScreen model={rehearse} sound={<SoundState speaker={speaker} />} />,
+        run: () => <RunScreen model={run} plan={plan.plan.value} />,
+        ready: () => <ReadyScreen model={ready} offline={offline.state} install={install} />,
+        learn: () => <later.LearnScreen model={learn} />,
+        share: () => <later.ShareScreen plan={plan} />,
+      }}
+      foot={
+        <>
+          <OfflineState offline={offline} />
+          <LanguageChooser language={language} voice={voices.state} />
+        </>
+      }
+    />
+  );
+};
