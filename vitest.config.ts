@@ -1,7 +1,9 @@
 import { defineConfig } from 'vitest/config';
 
 /** What these hear or measure is off by milliseconds or seconds where the machine has other work: they run by themselves. */
-const ALONE = ['timing', 'run', 'rehearse', 'sound', 'ready'].map((name) => `test/browser/${name}.test.ts`);
+const ALONE = ['timing', 'run', 'rehearse', 'ready', 'recovery'].map(
+  (name) => `test/browser/${name}.test.ts`,
+);
 
 const browser = {
   globalSetup: ['test/browser/globalSetup.ts'],
@@ -16,7 +18,7 @@ export default defineConfig({
     reporters: ['default', './test/support/countsReporter.ts'],
     // The machines that this is checked on have two cores.
     maxWorkers: 2,
-    // One group behind the other: pages wait most of the time, and should not wait for the processor.
+    // One group behind the other: unit tests take the processor, pages wait most of the time.
     projects: [
       {
         extends: true,
@@ -37,6 +39,8 @@ export default defineConfig({
           name: 'browser',
           include: ['test/browser/**/*.test.ts'],
           exclude: ALONE,
+          // Measured: three pages at a time keep one core busy.
+          maxWorkers: 3,
           sequence: { groupOrder: 1 },
         },
       },
