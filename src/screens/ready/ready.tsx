@@ -50,7 +50,10 @@ const InstallHint = ({ install }: { install: InstallSigns }) => {
 /** Before the start: everything tried for real, what to do where it fails, and one word at the end. */
 export const ReadyScreen = ({ model, offline, install }: Props) => {
   useEffect(() => model.end, [model]);
-  if (!model.begun.value)
+  const begun = model.begun.value;
+  // The touch that began it was at the foot; on a wrist the verdict would be out of sight.
+  useEffect(() => window.scrollTo(0, 0), [begun]);
+  if (!begun)
     return (
       <main class="run-before" data-sound={model.sound.value}>
         <header class="lead-in">

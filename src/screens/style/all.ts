@@ -6,6 +6,7 @@ import './prepare.css';
 import './paper.css';
 import './rehearse.css';
 import './run.css';
+import './runSmall.css';
 import 'uplot/dist/uPlot.min.css';
 import './review.css';
 import './share.css';
