@@ -2,21 +2,8 @@ import { mp3Of } from '../../src/voice/file/mp3.ts';
 import { framesOf } from '../../src/voice/file/sheaf.ts';
 import { fiveHours, madeOf } from '../session/aloudPlans.ts';
 import { bytesOf, PACK } from '../voice/file/shipped.ts';
-import { median } from './stats.ts';
+import { cpuSeconds } from './cpu.ts';
 import { fixed, printTable } from './table.ts';
-
-const ROUNDS = 5;
-
-/** Seconds of the processor, not of the clock: others use the machine too. Median of some rounds. */
-const cpuSeconds = (work: () => void): number =>
-  median(
-    Array.from({ length: ROUNDS }, () => {
-      const from = process.cpuUsage();
-      work();
-      const { user, system } = process.cpuUsage(from);
-      return (user + system) / 1e6;
-    }),
-  );
 
 /** What it costs to make the sound file of a marathon in five hours, from the plan to the bytes, as a ratio to copying these bytes once. */
 export const printAloud = (): void => {

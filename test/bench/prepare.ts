@@ -8,22 +8,11 @@ import {
   whatIf,
 } from '../../src/core/prepare/whatIf/whatIf.ts';
 import { demoPlan } from '../../src/demo/race.ts';
-import { median } from './stats.ts';
+import { cpuSeconds } from './cpu.ts';
 import { fixed, printTable } from './table.ts';
 
 const POINTS = 200_000;
 const LAP_M = 100_000;
-const ROUNDS = 5;
-
-/** Seconds of the processor, not of the clock: others use the machine too. Median of some rounds. */
-const cpuSeconds = (work: () => void): number =>
-  median(
-    Array.from({ length: ROUNDS }, () => {
-      const from = process.cpuUsage();
-      work();
-      return process.cpuUsage(from).user / 1e6;
-    }),
-  );
 
 /** A lap of about 100 km with a point every half metre, heights and times. */
 const bigGpx = (): string => {

@@ -6,6 +6,7 @@ import { contentLines, escapeText } from '../../src/core/prepare/day/calendarTex
 import { raceDayEvents, taperEvents } from '../../src/core/prepare/day/events.ts';
 import { planRaceDay } from '../../src/core/prepare/day/raceDay.ts';
 import { planTaper } from '../../src/core/prepare/day/taper.ts';
+import { HALF_MORNING, HALF_TAPER } from '../core/prepare/raceDays.ts';
 
 // The independent parser: ical.js.
 const STAMP_MS = Date.UTC(2027, 2, 1, 18, 30, 5);
@@ -16,27 +17,8 @@ const eventsIn = (file: string): ICAL.Event[] =>
 
 const octets = (text: string): number => new TextEncoder().encode(text).length;
 
-const dayEvents = raceDayEvents(
-  planRaceDay({
-    startMinute: 570,
-    penClosesMin: 10,
-    travelMin: 40,
-    temperatureC: 11,
-    durationS: 6240,
-    massKg: 68,
-  }),
-  DATE,
-  'a3f1@soundline',
-);
-const taper = planTaper({
-  raceWeekday: 6,
-  weeklyKm: 50,
-  runDays: [1, 3, 5, 6],
-  longRunDay: 6,
-  goalPaceSPerKm: 295.77,
-  raceDistanceM: 21_097.5,
-  unit: 'km',
-});
+const dayEvents = raceDayEvents(planRaceDay(HALF_MORNING), DATE, 'a3f1@soundline');
+const taper = planTaper(HALF_TAPER);
 const all = [...dayEvents, ...taperEvents(taper, DATE, 'a3f1@soundline')];
 const file = calendarFile(all, STAMP_MS);
 

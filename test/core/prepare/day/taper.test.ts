@@ -4,19 +4,10 @@ import type { Weekday } from '../../../../src/core/prepare/day/civil.ts';
 import { shareOut } from '../../../../src/core/prepare/day/shareOut.ts';
 import { planTaper as planTaperMessage, type TaperWish } from '../../../../src/core/prepare/day/taper.ts';
 import { inEnglish } from '../../../support/english.ts';
+import { HALF_TAPER } from '../raceDays.ts';
 
 const WEEKDAYS = ['Monday', 'Tuesday', 'Wednesday', 'Thursday', 'Friday', 'Saturday', 'Sunday'];
 const planTaper = inEnglish(planTaperMessage);
-
-const usual: TaperWish = {
-  raceWeekday: 6,
-  weeklyKm: 50,
-  runDays: [1, 3, 5, 6],
-  longRunDay: 6,
-  goalPaceSPerKm: 295.77,
-  raceDistanceM: 21_097.5,
-  unit: 'km',
-};
 
 const weekday = fc.integer({ min: 0, max: 6 }).map((n) => n as Weekday);
 const anyWish: fc.Arbitrary<TaperWish> = fc
@@ -32,7 +23,7 @@ const anyWish: fc.Arbitrary<TaperWish> = fc
   .map(({ pick, ...rest }) => ({ ...rest, longRunDay: rest.runDays[pick % rest.runDays.length] ?? 0 }));
 
 test('the last two weeks of a runner with four runs and 50 km a week', () => {
-  const lines = planTaper(usual)
+  const lines = planTaper(HALF_TAPER)
     .days.filter((d) => d.kind !== 'rest')
     .map((d) => `${WEEKDAYS[d.weekday]} ${d.title}`);
   expect(lines).toEqual([

@@ -8,6 +8,7 @@ import { planRaceSheet as planRaceSheetMessage } from '../../../../src/core/prep
 import { planWristBand as planWristBandMessage } from '../../../../src/core/prepare/paper/wristBand.ts';
 import { inEnglish } from '../../../support/english.ts';
 import { bareHalf, fullHalf, HALF_M } from '../plans.ts';
+import { HALF_MORNING } from '../raceDays.ts';
 
 const planWristBand = inEnglish(planWristBandMessage);
 const planRaceSheet = inEnglish(planRaceSheetMessage);
@@ -94,14 +95,7 @@ describe('the wrist band', () => {
 });
 
 describe('the race sheet', () => {
-  const day = planRaceDay({
-    startMinute: 570,
-    penClosesMin: 10,
-    travelMin: 40,
-    temperatureC: 11,
-    durationS: 6240,
-    massKg: 68,
-  });
+  const day = planRaceDay(HALF_MORNING);
   const sheet = planRaceSheet({ ...fullHalf, pacing: 'effort' }, schedule, 'km', day);
 
   test('says the plan in sentences', () => {
