@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { costOfRunning, effortRatio } from '../../src/core/plan/effort.ts';
+import { costOfRunning, effortRatio } from '../../src/core/course/effort.ts';
 import { parseRacePlan } from '../../src/core/plan/parseRacePlan.ts';
 import { PRESETS, presetAt } from '../../src/core/plan/presets.ts';
 import type { RacePlan } from '../../src/core/plan/racePlan.ts';

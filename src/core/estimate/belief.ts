@@ -33,8 +33,8 @@ export const beliefAt = (state: EstimatorState, atMs: number) => {
   return {
     distanceM,
     distanceSdM: Math.sqrt(variance),
-    speedMps: course.speedOf(g),
-    speedSdMps: Math.sqrt(course.speedVarOf(g)),
+    speedMps: course.speedOf(g, leader.track.hills),
+    speedSdMps: Math.sqrt(course.speedVarOf(g, leader.track.hills)),
     baseSpeedMps: course.baseSpeedOf(g),
   };
 };

@@ -3,6 +3,7 @@ import { eastAtM, northAtM } from '../course/line.ts';
 import * as course from './courseState.ts';
 import type { CourseTrack } from './courseTracker.ts';
 import { takeFix } from './courseTracker.ts';
+import { hillsAlong } from './hills.ts';
 import { copyOf } from './kalman.ts';
 import type { PlaneFix } from './planeFix.ts';
 
@@ -109,7 +110,7 @@ const newcomersOn = (
   const reach =
     SPARE_M +
     3 * Math.sqrt(course.distanceVarOf(g)) +
-    SPEED_DOUBT * Math.max(1.5, course.speedOf(g)) * unseenS;
+    SPEED_DOUBT * Math.max(1.5, course.speedOf(g, track.hills)) * unseenS;
   const from = Math.max(0, here - reach);
   const to = Math.min(line.officialM, here + reach);
   const asideAt = (s: number): number =>
@@ -123,6 +124,7 @@ const newcomersOn = (
     before = aside;
     aside = after;
   }
+  const hills = line === leader.line ? track.hills : hillsAlong(line);
   return found
     .filter(({ s }) =>
       line === leader.line ? Math.abs(s - here) > ELSEWHERE_M : isAnotherWay(leader.line, line, s),
@@ -135,7 +137,7 @@ const newcomersOn = (
       return {
         line,
         reversed,
-        track: { ...track, g: moved, passed: cornersBefore(line, s), refusedS: 0 },
+        track: { ...track, g: moved, hills, passed: cornersBefore(line, s), refusedS: 0 },
         score: leader.score - NEWCOMER_BEHIND,
       };
     });

@@ -6,7 +6,9 @@ import {
   BASE,
   cov,
   forget,
+  HILL,
   LINE,
+  levelSpeedOf,
   N,
   OFFSET,
   QUICK_E,
@@ -14,10 +16,11 @@ import {
   S,
   SLOW_E,
   SLOW_N,
-  speedOf,
+  slopeFactor,
   TILT,
   WAVER,
 } from './courseState.ts';
+import { easeOver, type Road } from './hills.ts';
 import type { Coupling, Gaussian } from './kalman.ts';
 import { predict } from './kalman.ts';
 import type { Air } from './receiver.ts';
@@ -27,7 +30,13 @@ import * as runner from './runner.ts';
  * Moves the belief on by dtS seconds, in place.
  * @param restlessVar variance of speed that comes in on top of the usual waver over the step
  */
-export const advance = (g: Gaussian, line: CourseLine, air: Air, dtS: number, restlessVar: number): void => {
+export const advance = (
+  g: Gaussian,
+  { line, hills }: Road,
+  air: Air,
+  dtS: number,
+  restlessVar: number,
+): void => {
   if (!(dtS > 0)) return;
   // Half of the change before the step and half after it: on average a change happens in the middle.
   g.P[WAVER * N + WAVER] = cov(g, WAVER, WAVER) + restlessVar / 2;
@@ -36,19 +45,26 @@ export const advance = (g: Gaussian, line: CourseLine, air: Air, dtS: number, re
   const quick = Math.exp(-dtS / air.quickTauS);
   const aside = Math.exp(-dtS / runner.ASIDE_TAU_S);
   const from = Math.max(0, at(g, S));
-  const stepM = Math.max(0, speedOf(g) * dtS);
+  const wavering = runner.WAVER_TAU_S * (1 - waver);
+  const levelM = at(g, BASE) * dtS + at(g, WAVER) * wavering;
+  const ease = easeOver(hills, from, from + Math.max(0, levelM));
+  const slope = slopeFactor(g, ease);
+  const stepM = Math.max(0, levelSpeedOf(g) * slope * dtS);
   const known = line.knownM.find((d) => d > from) ?? line.officialM;
   const restM = Math.max(known - from, stepM, 1);
   // The line's ends are the course's ends: its error is a bridge, drawn to nothing as the finish comes near, and so
   // it is at the cone of an out-and-back and at the end of a lap.
   const bridge = 1 - Math.min(0.5, stepM / restM);
-  const decay = Float64Array.of(1, 1, waver, slow, slow, quick, quick, 1, 1, 1, aside, 1, bridge, 1, 1, 1);
+  const decay = Float64Array.of(1, 1, waver, slow, slow, quick, quick, 1, 1, 1, aside, 1, bridge, 1, 1, 1, 1);
   const couplings: Coupling[] = [
-    { row: S, col: BASE, value: dtS },
-    { row: S, col: WAVER, value: runner.WAVER_TAU_S * (1 - waver) },
+    { row: S, col: BASE, value: slope * dtS },
+    { row: S, col: WAVER, value: slope * wavering },
+    { row: S, col: HILL, value: ease * levelM },
     { row: OFFSET, col: TILT, value: stepM },
   ];
-  const qWaver = runner.WAVER_SD_MPS ** 2 * (1 - waver * waver);
+  const byHillMps2 = (cov(g, HILL, HILL) + at(g, HILL) ** 2) * (ease * levelSpeedOf(g)) ** 2;
+  const waverVar = runner.WAVER_SD_MPS ** 2 + runner.HILL_WAVER_SHARE ** 2 * byHillMps2;
+  const qWaver = waverVar * (1 - waver * waver);
   const qSlow = air.slowSdM ** 2 * (1 - slow * slow);
   const qQuick = air.quickSdM ** 2 * (1 - quick * quick);
   const q = new Float64Array(N);
@@ -61,7 +77,11 @@ export const advance = (g: Gaussian, line: CourseLine, air: Air, dtS: number, re
   q[QUICK_N] = qQuick;
   q[ASIDE] = runner.ASIDE_SD_M ** 2 * (1 - aside * aside);
   q[LINE] = from < line.officialM ? Math.max(0, doubtAtM2(line, from + stepM) - doubtAtM2(line, from)) : 0;
+  q[HILL] = runner.HILL_WALK_PER_SQRT_S ** 2 * dtS;
+  const distanceM = at(g, S) + slope * levelM;
   predict(g, decay, couplings, q);
+  // The slope multiplies: what it does is not linear in the state, so the mean moves along it by itself.
+  g.x[S] = distanceM;
 };
 
 /**

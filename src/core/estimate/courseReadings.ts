@@ -1,11 +1,12 @@
-import type { CourseLine } from '../course/line.ts';
 import { frameAt } from '../course/line.ts';
 import {
   ASIDE,
   at,
   BASE,
+  HILL,
   LAG,
   LINE,
+  levelSpeedOf,
   N,
   OFFSET,
   QUICK_E,
@@ -16,9 +17,11 @@ import {
   SPEED_SCALE,
   STAY_E,
   STAY_N,
+  slopeFactor,
   speedOf,
   WAVER,
 } from './courseState.ts';
+import { easeAt, type Hills, type Road } from './hills.ts';
 import type { Gaussian } from './kalman.ts';
 import { copyOf, update } from './kalman.ts';
 import { WHITE_SD_M } from './receiver.ts';
@@ -27,9 +30,9 @@ import { WHITE_SD_M } from './receiver.ts';
 const CHORD_HALF_M = 6;
 
 /** How far aside of the line (left is positive) a reading falls at the believed place. */
-export const acrossM = (g: Gaussian, line: CourseLine, eastM: number, northM: number): number => {
-  const along = at(g, S) + at(g, LINE) - at(g, LAG) * speedOf(g);
-  const f = frameAt(line, along, CHORD_HALF_M);
+export const acrossM = (g: Gaussian, road: Road, eastM: number, northM: number): number => {
+  const along = at(g, S) + at(g, LINE) - at(g, LAG) * speedOf(g, road.hills);
+  const f = frameAt(road.line, along, CHORD_HALF_M);
   return ((northM - f.northM) * f.dirE - (eastM - f.eastM) * f.dirN) / (Math.hypot(f.dirE, f.dirN) || 1);
 };
 
@@ -41,19 +44,23 @@ interface Expectation {
 }
 
 /** What a reading should be at the state x, and how it changes with the state (the measurement's Jacobian). */
-const expectAt = (line: CourseLine, x: Float64Array): Expectation => {
-  const v = (x[BASE] as number) + (x[WAVER] as number);
+const expectAt = (road: Road, g: Gaussian): Expectation => {
+  const { x } = g;
+  const ease = easeAt(road.hills, at(g, S));
+  const slope = slopeFactor(g, ease);
+  const v = levelSpeedOf(g) * slope;
   const lag = x[LAG] as number;
   const along = (x[S] as number) + (x[LINE] as number) - lag * v;
-  const { eastM: east, northM: north, dirE: te, dirN: tn } = frameAt(line, along, CHORD_HALF_M);
+  const { eastM: east, northM: north, dirE: te, dirN: tn } = frameAt(road.line, along, CHORD_HALF_M);
   const length = Math.hypot(te, tn) || 1;
   const hEast = new Float64Array(N);
   const hNorth = new Float64Array(N);
   const put = (h: Float64Array, t: number, aside: number): void => {
     h[S] = t;
     h[LINE] = t;
-    h[BASE] = -lag * t;
-    h[WAVER] = -lag * t;
+    h[BASE] = -lag * slope * t;
+    h[WAVER] = -lag * slope * t;
+    h[HILL] = -lag * ease * levelSpeedOf(g) * t;
     h[LAG] = -v * t;
     h[ASIDE] = aside;
     h[OFFSET] = -aside;
@@ -104,12 +111,12 @@ export interface Fit {
 /** @param extraSdM noise on top of what the air has, for a reading that itself admits to be worse than usual */
 export const fitPosition = (
   g: Gaussian,
-  line: CourseLine,
+  road: Road,
   eastM: number,
   northM: number,
   extraSdM: number,
 ): Fit => {
-  const e = expectAt(line, g.x);
+  const e = expectAt(road, g);
   const r = WHITE_SD_M ** 2 + extraSdM ** 2;
   const see = quadratic(g, e.hEast, e.hEast) + r;
   const snn = quadratic(g, e.hNorth, e.hNorth) + r;
@@ -132,13 +139,13 @@ const RELINEARISE_M = 2;
 /** Takes a position in, in place. */
 export const takePosition = (
   g: Gaussian,
-  line: CourseLine,
+  road: Road,
   eastM: number,
   northM: number,
   extraSdM: number,
 ): void => {
   const r = WHITE_SD_M ** 2 + extraSdM ** 2;
-  const first = expectAt(line, g.x);
+  const first = expectAt(road, g);
   const offEastM = eastM - first.eastM;
   const offNorthM = northM - first.northM;
   // What is off by less than that cannot lead further: the common case, without keeping the prior.
@@ -152,7 +159,7 @@ export const takePosition = (
   for (let round = 1; round < MOST_ROUNDS; round++) {
     if (Math.abs((g.x[S] as number) - (from[S] as number)) < RELINEARISE_M) return;
     from = g.x.slice();
-    const e = expectAt(line, from);
+    const e = expectAt(road, { x: from, P: g.P });
     let eastOff = eastM - e.eastM;
     let northOff = northM - e.northM;
     for (let i = 0; i < N; i++) {
@@ -176,26 +183,34 @@ const updateBoth = (g: Gaussian, e: Expectation, eastOff: number, northOff: numb
   update(g, e.hNorth, left, r);
 };
 
-const speedRow = (g: Gaussian): Float64Array => {
+const speedRow = (g: Gaussian, hills: Hills | null): Float64Array => {
+  const ease = easeAt(hills, at(g, S));
+  const slope = slopeFactor(g, ease);
+  const scale = 1 + at(g, SPEED_SCALE);
   const h = new Float64Array(N);
-  h[BASE] = h[WAVER] = 1 + at(g, SPEED_SCALE);
-  h[SPEED_SCALE] = speedOf(g);
+  h[BASE] = h[WAVER] = scale * slope;
+  h[HILL] = scale * ease * levelSpeedOf(g);
+  h[SPEED_SCALE] = levelSpeedOf(g) * slope;
   return h;
 };
 
 /** Innovation of a Doppler speed and its variance without the reading's own noise. */
 export const fitSpeed = (
   g: Gaussian,
+  hills: Hills | null,
   speedMps: number,
 ): { readonly innovation: number; readonly variance: number } => {
-  const h = speedRow(g);
-  return { innovation: speedMps - speedOf(g) * (1 + at(g, SPEED_SCALE)), variance: quadratic(g, h, h) };
+  const h = speedRow(g, hills);
+  return {
+    innovation: speedMps - speedOf(g, hills) * (1 + at(g, SPEED_SCALE)),
+    variance: quadratic(g, h, h),
+  };
 };
 
 /** Takes a Doppler speed in, in place. */
-export const takeSpeed = (g: Gaussian, speedMps: number, sdMps: number): void => {
-  const { innovation } = fitSpeed(g, speedMps);
-  update(g, speedRow(g), innovation, sdMps ** 2);
+export const takeSpeed = (g: Gaussian, hills: Hills | null, speedMps: number, sdMps: number): void => {
+  const { innovation } = fitSpeed(g, hills, speedMps);
+  update(g, speedRow(g, hills), innovation, sdMps ** 2);
 };
 
 /** Positions come late, never early, and not by more than this (phones in the open: up to 1.5 s). */

@@ -1,3 +1,4 @@
+import { easeAt, type Hills } from './hills.ts';
 import type { Gaussian } from './kalman.ts';
 import { independent } from './kalman.ts';
 import type { Air, ReceiverPrior } from './receiver.ts';
@@ -6,7 +7,8 @@ import * as runner from './runner.ts';
 /**
  * The filter on a known line. What it keeps, as one Gaussian:
  * distance along the course, speed kept up, waver; the receiver's error east and north in its slow, quick and staying
- * parts; how late positions come; how far aside of the line the runner is; the Doppler speed's relative error.
+ * parts; how late positions come; how far aside of the line the runner is; the Doppler speed's relative error; how much of
+ * even effort their speed shows on slopes. Speed and waver are kept as they would be on the level.
  * The error is kept in east and north, not along and across: as the course turns, what was seen across the line on one
  * street tells what must be taken off along the line on the next.
  */
@@ -27,8 +29,9 @@ export const OFFSET = 13;
 export const TILT = 14;
 /** Where a stretch began that is to be measured by itself (stretch.ts); nothing else looks at it. */
 export const BEGAN = 15;
+export const HILL = 16;
 /** Dimensions of the state. */
-export const N = 16;
+export const N = 17;
 
 export const firstBelief = (
   air: Air,
@@ -38,7 +41,7 @@ export const firstBelief = (
   lineSdM: number,
 ): Gaussian =>
   independent(
-    [distanceM, runner.FIRST_SPEED_MPS, 0, 0, 0, 0, 0, 0, 0, prior.lagS, 0, 0, 0, 0, 0, 0],
+    [distanceM, runner.FIRST_SPEED_MPS, 0, 0, 0, 0, 0, 0, 0, prior.lagS, 0, 0, 0, 0, 0, 0, runner.HILL_SHARE],
     [
       distanceSdM,
       runner.FIRST_SPEED_SD_MPS,
@@ -56,6 +59,7 @@ export const firstBelief = (
       0,
       0,
       0,
+      runner.HILL_SHARE_SD,
     ],
   );
 
@@ -91,9 +95,30 @@ export const distanceOf = (g: Gaussian): number => at(g, S);
 export const distanceVarOf = (g: Gaussian): number => cov(g, S, S);
 /** Variance of the line's own error at the runner's place, m². */
 export const lineVarOf = (g: Gaussian): number => cov(g, LINE, LINE);
-export const speedOf = (g: Gaussian): number => at(g, BASE) + at(g, WAVER);
-export const speedVarOf = (g: Gaussian): number =>
-  cov(g, BASE, BASE) + 2 * cov(g, BASE, WAVER) + cov(g, WAVER, WAVER);
+export const levelSpeedOf = (g: Gaussian): number => at(g, BASE) + at(g, WAVER);
+
+/** However steep it is, and whatever is believed of the runner. */
+const LEAST_SLOPE_FACTOR = 0.2;
+
+/**
+ * What a slope makes of the speed on the level.
+ * @param ease of the slope for even effort (hills.ts)
+ */
+export const slopeFactor = (g: Gaussian, ease: number): number =>
+  Math.max(LEAST_SLOPE_FACTOR, 1 + at(g, HILL) * ease);
+
+/** Speed along the road at the believed place. */
+export const speedOf = (g: Gaussian, hills: Hills | null): number =>
+  levelSpeedOf(g) * slopeFactor(g, easeAt(hills, at(g, S)));
+
+export const speedVarOf = (g: Gaussian, hills: Hills | null): number => {
+  const ease = easeAt(hills, at(g, S));
+  const onLevel = cov(g, BASE, BASE) + 2 * cov(g, BASE, WAVER) + cov(g, WAVER, WAVER);
+  const factor = slopeFactor(g, ease);
+  const byHill = ease * levelSpeedOf(g);
+  const both = cov(g, BASE, HILL) + cov(g, WAVER, HILL);
+  return factor ** 2 * onLevel + 2 * factor * byHill * both + byHill ** 2 * cov(g, HILL, HILL);
+};
 export const baseSpeedOf = (g: Gaussian): number => at(g, BASE);
 
 /** Puts the belief at another place along the line, in place: what was known of the old one is given up. */

@@ -3,6 +3,7 @@ import * as motion from './courseMotion.ts';
 import * as readings from './courseReadings.ts';
 import * as course from './courseState.ts';
 import { type Doppler, firstDoppler, judgeSpeed } from './doppler.ts';
+import { type Hills, hillsAlong, type Road } from './hills.ts';
 import type { Gaussian } from './kalman.ts';
 import { copyOf } from './kalman.ts';
 import type { PlaneFix } from './planeFix.ts';
@@ -14,6 +15,8 @@ import { ASIDE_SD_M, getawayVar } from './runner.ts';
 export interface CourseTrack {
   readonly g: Gaussian;
   readonly timeMs: number;
+  /** Of the line that it is on; null where that has no heights. */
+  readonly hills: Hills | null;
   /** When the runner crossed the start line. */
   readonly startMs: number;
   /** Corners of the line gone round so far. */
@@ -73,6 +76,7 @@ export const beginTrack = (
 ): CourseTrack => ({
   g: course.firstBelief(receiver.airOf(prior.slowSdM), prior, distanceM, sdM, line.endSdM),
   timeMs,
+  hills: hillsAlong(line),
   startMs: timeMs,
   passed: 0,
   acrossM2: prior.slowSdM ** 2 + ASIDE_SD_M ** 2,
@@ -87,7 +91,7 @@ export const beginTrack = (
 export const predictTrack = (line: CourseLine, t: CourseTrack, timeMs: number): Gaussian => {
   const g = copyOf(t.g);
   const dtS = (timeMs - t.timeMs) / 1000;
-  motion.advance(g, line, airNow(t), dtS, getawayVar((timeMs - t.startMs) / 1000, dtS));
+  motion.advance(g, { line, hills: t.hills }, airNow(t), dtS, getawayVar((timeMs - t.startMs) / 1000, dtS));
   return g;
 };
 
@@ -95,15 +99,15 @@ export const predictTrack = (line: CourseLine, t: CourseTrack, timeMs: number): 
 export const beliefOfTrack = (line: CourseLine, t: CourseTrack, timeMs: number): Gaussian =>
   timeMs <= t.timeMs ? t.g : predictTrack(line, t, timeMs);
 
-const takeSpeed = (g: Gaussian, doppler: Doppler, speedMps: number): Doppler => {
-  const { innovation, variance } = readings.fitSpeed(g, speedMps);
+const takeSpeed = (g: Gaussian, hills: Hills | null, doppler: Doppler, speedMps: number): Doppler => {
+  const { innovation, variance } = readings.fitSpeed(g, hills, speedMps);
   const judged = judgeSpeed(doppler, innovation, variance);
   if (judged.verdict === 'changed') {
     course.loosenSpeed(g, Math.abs(innovation));
     // For a second or two the runner went at the new speed and the belief at the old one.
     course.loosenPlace(g, Math.abs(innovation) * UNNOTICED_S, 0);
   }
-  if (judged.verdict !== 'refuse') readings.takeSpeed(g, speedMps, Math.sqrt(doppler.variance));
+  if (judged.verdict !== 'refuse') readings.takeSpeed(g, hills, speedMps, Math.sqrt(doppler.variance));
   return judged.doppler;
 };
 
@@ -113,22 +117,24 @@ export const takeFix = (
   t: CourseTrack,
   fix: PlaneFix,
 ): { track: CourseTrack; used: boolean } => {
+  const road: Road = { line, hills: t.hills };
   const dtS = Math.max(0, (fix.timeMs - t.timeMs) / 1000);
   const g = predictTrack(line, t, fix.timeMs);
   const passed = motion.roundCorners(g, line, t.passed);
-  const doppler = fix.speedMps === null ? t.doppler : takeSpeed(g, t.doppler, fix.speedMps);
+  const doppler = fix.speedMps === null ? t.doppler : takeSpeed(g, t.hills, t.doppler, fix.speedMps);
   if (fix.placeless) return { track: { ...t, g, timeMs: fix.timeMs, passed, doppler }, used: true };
-  const fit = readings.fitPosition(g, line, fix.eastM, fix.northM, fix.extraSdM);
+  const fit = readings.fitPosition(g, road, fix.eastM, fix.northM, fix.extraSdM);
   const base = {
     g,
     timeMs: fix.timeMs,
+    hills: t.hills,
     startMs: t.startMs,
     passed,
     doppler,
     fit: Math.max(WORST_FIT, fit.logLikelihood),
   };
   const evidenceS = Math.min(MEMORY_S, t.evidenceS + dtS);
-  const across = readings.acrossM(g, line, fix.eastM, fix.northM);
+  const across = readings.acrossM(g, road, fix.eastM, fix.northM);
   const bound = 3 * Math.sqrt(t.acrossM2);
   const seen = Math.min(across ** 2, bound ** 2);
   const acrossM2 = t.acrossM2 + Math.min(1, dtS / evidenceS) * (seen - t.acrossM2);
@@ -137,7 +143,7 @@ export const takeFix = (
     const first = t.firstRefused ?? fix;
     const away = Math.hypot(fit.innovationEastM, fit.innovationNorthM);
     const seenS = (fix.timeMs - first.timeMs) / 1000;
-    const otherMps = Math.abs(speedSince(first, fix) - course.speedOf(g));
+    const otherMps = Math.abs(speedSince(first, fix) - course.speedOf(g, t.hills));
     if (fix.speedMps === null && seenS >= OTHER_SPEED_S && otherMps > OTHER_SPEED_MPS) {
       // A receiver that errs goes along with the runner; these readings stand, or run away: so does the runner.
       course.loosenSpeed(g, Math.min(otherMps, CHANGE_MPS));
@@ -146,7 +152,7 @@ export const takeFix = (
       return { track: { ...base, acrossM2, evidenceS, refusedS, firstRefused: first }, used: false };
     } else course.loosenPlace(g, away, away);
   }
-  readings.takePosition(g, line, fix.eastM, fix.northM, fix.extraSdM);
+  readings.takePosition(g, road, fix.eastM, fix.northM, fix.extraSdM);
   readings.boundLag(g);
   return { track: { ...base, acrossM2, evidenceS, refusedS: 0, firstRefused: null }, used: true };
 };

@@ -62,9 +62,9 @@ export const takePod = (
   const contenders = belief.contenders.map((c) => {
     if (atMs <= c.track.timeMs) return c;
     const g = predictTrack(c.line, c.track, atMs);
-    const { innovation, variance } = readings.fitSpeed(g, speedMps);
+    const { innovation, variance } = readings.fitSpeed(g, c.track.hills, speedMps);
     if (innovation ** 2 > PLAIN2 * (variance + sdMps ** 2)) course.loosenSpeed(g, Math.abs(innovation));
-    readings.takeSpeed(g, speedMps, sdMps);
+    readings.takeSpeed(g, c.track.hills, speedMps, sdMps);
     return { ...c, track: { ...c.track, g, timeMs: atMs } };
   });
   return { ...heard, belief: { ...belief, contenders } };

@@ -5,6 +5,19 @@
  */
 export const WAVER_SD_MPS = 0.08;
 export const WAVER_TAU_S = 50;
+/**
+ * Of what even effort would win or lose on a slope a runner shows this share, give or take: some run by feel, some hold
+ * their pace, some fight each hill (judgement). What this one shows is learned, from the first hill on; it may change
+ * by 0.25 in two hours, as the legs tire.
+ */
+export const HILL_SHARE = 0.6;
+export const HILL_SHARE_SD = 0.4;
+export const HILL_WALK_PER_SQRT_S = 0.003;
+/**
+ * No two hills are run alike, nor are heights right: so much of what a slope does is waver on top. More would hide a
+ * change of pace from the drift, less would call each hill one (`npm run bench -- hills`).
+ */
+export const HILL_WAVER_SHARE = 0.15;
 /** Random walk of the speed kept up: 0.03 m/s in a minute, 0.24 m/s in an hour. */
 export const BASE_WALK_MPS_PER_SQRT_S = 0.004;
 /** Before anything is known: a runner in a race. Wide enough for walkers and for winners. */

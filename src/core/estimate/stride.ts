@@ -32,7 +32,8 @@ export const takeSteps = (
   if (belief.kind !== 'course' || lastUsedMs === null) return state;
   if (stepHz === null || stepHz < STEP_HZ.min || stepHz > STEP_HZ.max) return state;
   if (atMs - lastUsedMs < FRESH_S * 1000) {
-    const seenM = course.speedOf(leaderOf(belief.contenders).track.g) / stepHz;
+    const { track } = leaderOf(belief.contenders);
+    const seenM = course.speedOf(track.g, track.hills) / stepHz;
     const lengthM = stride.lengthM === null ? seenM : stride.lengthM + LEARN * (seenM - stride.lengthM);
     return { ...state, stride: { lengthM, seen: stride.seen + 1 } };
   }
@@ -41,9 +42,9 @@ export const takeSteps = (
   const contenders = belief.contenders.map((c) => {
     if (atMs <= c.track.timeMs) return c;
     const g = predictTrack(c.line, c.track, atMs);
-    const { innovation } = readings.fitSpeed(g, speedMps);
+    const { innovation } = readings.fitSpeed(g, c.track.hills, speedMps);
     if (Math.abs(innovation) > PLAIN_MPS) course.loosenSpeed(g, Math.abs(innovation) / 2);
-    readings.takeSpeed(g, speedMps, STEP_SPEED_SD_MPS);
+    readings.takeSpeed(g, c.track.hills, speedMps, STEP_SPEED_SD_MPS);
     return { ...c, track: { ...c.track, g, timeMs: atMs } };
   });
   return { ...state, belief: { ...belief, contenders } };

@@ -1,7 +1,7 @@
+import { effortRatio } from '../course/effort.ts';
 import { type SlopeProfile, slopeProfile } from '../course/elevation.ts';
 import type { CourseLine } from '../course/line.ts';
 import { M_PER_KM } from '../units/units.ts';
-import { effortRatio } from './effort.ts';
 import type { RacePlan } from './racePlan.ts';
 
 /** The plan's promise. Total on [0, distanceM]; strictly increasing; T(distanceM) as the plan's formula gives it. */

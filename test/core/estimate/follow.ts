@@ -20,6 +20,8 @@ export interface Wish {
   readonly runner?: Partial<RunnerModel>;
   readonly presses?: Presses;
   readonly seed?: number;
+  /** How the runner takes the hills of the road; absent: at even pace. */
+  readonly pacing?: 'effort' | 'pace';
   /** 4 m/s where not said otherwise. */
   readonly speedMps?: number;
   readonly penS?: number;
@@ -27,12 +29,21 @@ export interface Wish {
   readonly meddle?: (inputs: readonly Input[], run: Simulated) => readonly Input[];
 }
 
+interface Sample {
+  readonly ownS: number;
+  readonly errorM: number;
+  readonly sdM: number;
+  readonly errorMps: number;
+}
+
 export interface Followed {
   readonly state: EstimatorState;
   readonly run: Simulated;
   /** After each fix from 30 s own clock to the line: error and claimed sd. */
-  readonly samples: readonly { readonly ownS: number; readonly errorM: number; readonly sdM: number }[];
+  readonly samples: readonly Sample[];
   readonly rmsM: number;
+  /** RMS error of the speed, m/s. */
+  readonly rmsMps: number;
   readonly worstM: number;
   /** Share of errors inside 1.96 of the claimed sd. */
   readonly inside: number;
@@ -45,6 +56,8 @@ export interface Followed {
 
 const SETTLED_S = 30;
 
+const rms = (xs: readonly number[]): number => Math.sqrt(xs.reduce((sum, x) => sum + x * x, 0) / xs.length);
+
 /** Runs the estimate over a simulated race and compares it with the truth. */
 export const follow = (wish: Wish): Followed => {
   const { road } = wish;
@@ -54,7 +67,7 @@ export const follow = (wish: Wish): Followed => {
     kind: 'race',
     distanceM: road.officialM,
     goalS: road.officialM / (wish.speedMps ?? 4),
-    pacing: 'pace',
+    pacing: wish.pacing ?? 'pace',
   });
   if (!plan.ok) throw new Error(plan.error.place);
   const run = simulate({
@@ -73,7 +86,7 @@ export const follow = (wish: Wish): Followed => {
   let state = beginEstimate(setup);
   let before = 0;
   let backwards = 0;
-  const samples: { ownS: number; errorM: number; sdM: number }[] = [];
+  const samples: Sample[] = [];
   const signals = new Set<Signal>();
   for (const input of inputs) {
     state = absorb(setup, state, input);
@@ -83,14 +96,20 @@ export const follow = (wish: Wish): Followed => {
     if (p.distanceM < before - 3 * p.distanceSdM) backwards++;
     before = p.distanceM;
     signals.add(p.signal);
-    samples.push({ ownS, errorM: p.distanceM - run.truth.distanceAtM(ownS), sdM: p.distanceSdM });
+    samples.push({
+      ownS,
+      errorM: p.distanceM - run.truth.distanceAtM(ownS),
+      sdM: p.distanceSdM,
+      errorMps: p.speedMps - run.truth.speedAtMps(ownS),
+    });
   }
   const errors = samples.map((s) => Math.abs(s.errorM));
   return {
     state,
     run,
     samples,
-    rmsM: Math.sqrt(errors.reduce((sum, e) => sum + e * e, 0) / errors.length),
+    rmsM: rms(errors),
+    rmsMps: rms(samples.map((s) => s.errorMps)),
     worstM: errors.reduce((worst, e) => Math.max(worst, e), 0),
     inside: samples.filter((s) => Math.abs(s.errorM) <= 1.96 * s.sdM).length / samples.length,
     backwards,

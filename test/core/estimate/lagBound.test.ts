@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { boundLag } from '../../../src/core/estimate/courseReadings.ts';
-import { at, cov, firstBelief, LAG, S } from '../../../src/core/estimate/courseState.ts';
+import { at, cov, firstBelief, LAG, N, S } from '../../../src/core/estimate/courseState.ts';
 import { airOf, USUAL_RECEIVER } from '../../../src/core/estimate/receiver.ts';
 
 const beliefWith = (lagS: number) => {
@@ -22,8 +22,8 @@ describe('how late positions come', () => {
   test('is led back towards what is possible, and takes the distance with it that it had been given', () => {
     const g = beliefWith(-1);
     // A position that was seen: the later positions come, the further the runner is.
-    g.P[S * 15 + LAG] = 0.6;
-    g.P[LAG * 15 + S] = 0.6;
+    g.P[S * N + LAG] = 0.6;
+    g.P[LAG * N + S] = 0.6;
     const before = cov(g, LAG, LAG);
     boundLag(g);
     expect(at(g, LAG)).toBeGreaterThan(-0.5);

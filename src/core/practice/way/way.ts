@@ -92,8 +92,8 @@ export const wayAt = (way: Way, setup: EstimatorSetup, estimate: EstimatorState,
     by: 'line',
     distanceM: baseM + distanceM,
     distanceSdM: Math.sqrt(baseVarM2 + varianceM2),
-    speedMps: Math.max(0, speedOf(g)),
-    speedSdMps: Math.sqrt(speedVarOf(g)),
+    speedMps: Math.max(0, speedOf(g, track.hills)),
+    speedSdMps: Math.sqrt(speedVarOf(g, track.hills)),
   };
 };
 

@@ -1,6 +1,6 @@
+import { effortRatio } from '../../course/effort.ts';
 import { slopeProfile } from '../../course/elevation.ts';
 import type { CourseLine } from '../../course/line.ts';
-import { effortRatio } from '../../plan/effort.ts';
 
 /** How much longer an even effort takes on this course than on the flat, as a ratio; 1 where no heights are known. */
 export const hillRatio = (course: CourseLine | null): number => {
