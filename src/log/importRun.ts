@@ -1,6 +1,7 @@
 import { parseGpx } from '../core/course/gpx.ts';
 import { thinned } from '../core/course/gpxThin.ts';
 import { type LinePoint, measureLine } from '../core/course/line.ts';
+import { asImported } from '../core/plan/importedPlan.ts';
 import { parsePlanFile } from '../core/plan/parseRacePlan.ts';
 import { withLanguage } from '../core/plan/planLanguage.ts';
 import type { RunInput } from '../core/run/settings.ts';
@@ -53,7 +54,7 @@ const ownPlanFile = (name: string, language: string, inputs: readonly RunInput[]
   ]);
   const withWay = JSON.stringify({ ...plan, course: { points: way } });
   const text = parsePlanFile(withWay).ok ? withWay : JSON.stringify(plan);
-  return withLanguage(`${text}\n`, language);
+  return withLanguage(asImported(`${text}\n`), language);
 };
 
 const keptOf = (

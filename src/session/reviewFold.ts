@@ -1,6 +1,7 @@
 import type { CourseLine } from '../core/course/line.ts';
 import { measureLine } from '../core/course/line.ts';
 import type { Voice } from '../core/cues/voicePort.ts';
+import { isImported } from '../core/plan/importedPlan.ts';
 import { type AnyPlan, parseAnyPlan } from '../core/plan/parsePracticePlan.ts';
 import { beginDigest, type Digest } from '../core/review/digest.ts';
 import { beginPracticeDigest, type PracticeDigest } from '../core/review/practiceDigest.ts';
@@ -14,6 +15,8 @@ export interface ReadRun {
   readonly course: CourseLine | null;
   /** What was believed of phone, pod and runner when the run began. */
   readonly believed: Believed;
+  /** It came without a plan: see core/plan/importedPlan. */
+  readonly isImported: boolean;
 }
 
 export const readRun = (planFile: string): ReadRun | null => {
@@ -22,7 +25,7 @@ export const readRun = (planFile: string): ReadRun | null => {
   const plan = got.value;
   const course =
     plan.kind === 'race' && plan.course !== null ? measureLine(plan.course, plan.plan.distanceM) : null;
-  return { plan, course, believed: believedIn(planFile) };
+  return { plan, course, believed: believedIn(planFile), isImported: isImported(planFile) };
 };
 
 export const inputsOf = (lines: readonly string[]): readonly RunInput[] => {

@@ -3,13 +3,7 @@ import type { Voice } from '../core/cues/voicePort.ts';
 import type { Digest } from '../core/review/digest.ts';
 import type { PracticeDigest } from '../core/review/practiceDigest.ts';
 import { type Review, reviewOf } from '../core/review/review.ts';
-import {
-  type OwnRunner,
-  ownRunnerOf,
-  practiceFacts,
-  type RunFacts,
-  raceFacts,
-} from '../core/review/trend.ts';
+import { type OwnRunner, ownRunnerOf, type RunFacts } from '../core/review/trend.ts';
 import { type Message, message, plural } from '../core/units/message.ts';
 import { refusal } from '../languages/refusal.ts';
 import { t } from '../languages/text.ts';
@@ -19,6 +13,7 @@ import { runGeoJson } from '../log/exportGeoJson.ts';
 import { runGpx } from '../log/exportGpx.ts';
 import type { Ear } from '../voice/device/ear.ts';
 import type { PageTime } from '../voice/device/pageTime.ts';
+import { factsOf } from './reviewFacts.ts';
 import { foldForReview, inputsOf, isPractice, type ReadRun, readRun } from './reviewFold.ts';
 import { type Replay, startReplay } from './reviewReplay.ts';
 import type { RunRow, RunShelf } from './reviewRuns.ts';
@@ -114,14 +109,6 @@ const openOf = (id: number, read: ReadRun, digest: Digest | PracticeDigest): Ope
   review:
     read.plan.kind === 'race' && !isPractice(digest) ? reviewOf(digest, read.plan.plan, read.course) : null,
 });
-
-const factsOf = ({ plan, digest }: RunRow): RunFacts[] => {
-  if (plan === null || digest === null) return [];
-  if (isPractice(digest)) return [practiceFacts(digest)];
-  if (plan.kind !== 'race') return [];
-  const review = reviewOf(digest, plan.plan, null);
-  return [raceFacts(digest, plan.plan.distanceM, review.opening, review.fade, review.stations)];
-};
 
 const COUNTS_KEY = 'soundline.runsCount';
 

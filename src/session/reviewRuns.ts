@@ -1,3 +1,4 @@
+import { isImported } from '../core/plan/importedPlan.ts';
 import type { AnyPlan } from '../core/plan/parsePracticePlan.ts';
 import { UNNAMED_LANGUAGE } from '../core/plan/planLanguage.ts';
 import type { Digest } from '../core/review/digest.ts';
@@ -14,6 +15,8 @@ export interface RunRow {
   /** Epoch ms when it was made. */
   readonly id: number;
   readonly plan: AnyPlan | null;
+  /** It came from elsewhere without a plan. */
+  readonly isImported?: boolean;
   /** What an earlier look put together; null before the first. */
   readonly digest: Digest | PracticeDigest | null;
 }
@@ -104,6 +107,7 @@ export const createRunShelf = ({
         heads.map(async ({ id, planFile }) => ({
           id,
           plan: readRun(planFile)?.plan ?? null,
+          isImported: isImported(planFile),
           digest: await digest(id),
         })),
       );

@@ -1,4 +1,5 @@
 import { expect, test } from 'vitest';
+import { importedFacts } from '../../src/core/review/trend.ts';
 import { spoken as english } from '../../src/languages/en/spoken.ts';
 import { importRuns } from '../../src/log/importRun.ts';
 import { foldForReview, inputsOf, isPractice, readRun } from '../../src/session/reviewFold.ts';
@@ -26,6 +27,7 @@ test('a track from anywhere is a run that came to its end, not one that was brok
   const [kept] = got.value.runs;
   const read = kept === undefined ? null : readRun(kept.planFile);
   if (kept === undefined || read === null) throw new Error('the plan of the run cannot be read');
+  expect(read.isImported).toBe(true);
   expect(read.course?.elevationM).not.toBeNull();
   const digest = await foldForReview(read, inputsOf(kept.lines), {
     voice: voiceOf(english.pack, english.words),
@@ -34,6 +36,8 @@ test('a track from anywhere is a run that came to its end, not one that was brok
     onShare: () => {},
   });
   if (isPractice(digest)) throw new Error('a track is no practice session');
+  // A jog from another receiver moves neither the goal nor what is believed of this phone.
+  expect(importedFacts(digest, null)).toMatchObject({ result: null, receiver: null, openingOverS: null });
   const lastedS = 3 * (POINTS - 1);
   expect(Math.abs((digest.finishS ?? 0) - lastedS)).toBeLessThan(5);
 });

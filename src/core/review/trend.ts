@@ -104,6 +104,14 @@ export const raceFacts = (
   };
 };
 
+/** A run from elsewhere, by whatever receiver and perhaps at a jog: how even it was is all that it tells. */
+export const importedFacts = (digest: Digest, fade: Fade | null): RunFacts => ({
+  ...NOTHING,
+  atMs: digest.startMs ?? 0,
+  fadeShare: fade?.share ?? null,
+  wanderSd: wanderOf(digest),
+});
+
 /** A pace that was held for about an hour's worth of threshold work, as a race of an hour: its distance. */
 const HOUR_S = 3600;
 /** What was held in practice could be raced for an hour or so; how much this is off is in the goal's own spread. */
