@@ -1,16 +1,9 @@
 import type { ReadonlySignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
-import { type Message, message } from '../core/units/message.ts';
+import { useEffect } from 'preact/hooks';
 import { t } from '../languages/text.ts';
+import { SCREEN_NAMES } from './names.ts';
 import { PREPARE, SCREENS, type ScreenName } from './route.ts';
-
-const NAMES: Record<(typeof SCREENS)[number], Message> = {
-  plan: message('Plan||noun'),
-  practice: message('Practice||noun'),
-  rehearse: message('Rehearse||verb'),
-  run: message('Run||verb'),
-  runs: message('Runs||noun'),
-};
 
 /** The screen of the bar that an address belongs to. */
 const inBar = (name: ScreenName): ScreenName => {
@@ -25,25 +18,42 @@ interface Props {
   readonly foot?: ComponentChildren;
 }
 
-export const App = ({ route, screens, foot }: Props) => (
-  <>
-    <header class="bar">
-      <a class="name" href="#/rehearse">
-        <svg viewBox="0 0 24 36" aria-hidden="true">
-          <path class="rope" d="M12 0v20M7 6h5M12 13h5" />
-          <path class="lead" d="M12 19c4 5 6 8 6 11a6 6 0 0 1-12 0c0-3 2-6 6-11z" />
-        </svg>
-        Soundline
-      </a>
-      <nav aria-label={t('Screens')}>
-        {SCREENS.map((name) => (
-          <a key={name} href={`#/${name}`} aria-current={inBar(route.value) === name ? 'page' : undefined}>
-            {t(NAMES[name])}
-          </a>
-        ))}
-      </nav>
-    </header>
-    {screens[route.value]()}
-    {foot}
-  </>
-);
+/** Past the bar and the steps with one key, for whoever goes by keys. */
+const toContent = (): void => {
+  const main = document.querySelector('main');
+  if (main === null) return;
+  main.tabIndex = -1;
+  main.focus();
+};
+
+export const App = ({ route, screens, foot }: Props) => {
+  const title = `${t(SCREEN_NAMES[route.value])} · Soundline`;
+  useEffect(() => {
+    document.title = title;
+  }, [title]);
+  return (
+    <>
+      <button type="button" class="skip" onClick={toContent}>
+        {t('To the content')}
+      </button>
+      <header class="bar">
+        <a class="name" href="#/rehearse">
+          <svg viewBox="0 0 24 36" aria-hidden="true">
+            <path class="rope" d="M12 0v20M7 6h5M12 13h5" />
+            <path class="lead" d="M12 19c4 5 6 8 6 11a6 6 0 0 1-12 0c0-3 2-6 6-11z" />
+          </svg>
+          Soundline
+        </a>
+        <nav aria-label={t('Screens')}>
+          {SCREENS.map((name) => (
+            <a key={name} href={`#/${name}`} aria-current={inBar(route.value) === name ? 'page' : undefined}>
+              {t(SCREEN_NAMES[name])}
+            </a>
+          ))}
+        </nav>
+      </header>
+      {screens[route.value]()}
+      {foot}
+    </>
+  );
+};

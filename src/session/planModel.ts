@@ -34,6 +34,10 @@ export interface PlanModel extends Undo {
   /** The same line from its end to its start. */
   readonly turnCourse: () => void;
   readonly dropCourse: () => void;
+  /** Whether it is still the plan that the page came with, whose stations and gels are nobody's. */
+  readonly isExample: ReadonlySignal<boolean>;
+  /** Makes the example the runner's own: without its stations and what it carries, under a name of its own. */
+  readonly makeOwn: () => void;
   /** Changes the plan by its fields instead of the form's texts; what the form cannot read stays as it is. */
   readonly change: (next: (plan: RacePlan) => RacePlan) => void;
   /** Plans that are put aside. */
@@ -110,6 +114,12 @@ export const createPlanModel = (first: RacePlan, keep: Keep): PlanModel => {
       if (now !== null) setCourse({ ...now, points: now.points.toReversed() });
     },
     dropCourse: () => setCourse(null),
+    isExample: computed(() => plan.value.name === first.name),
+    makeOwn: () => {
+      const name = courseFile.value?.name ?? t('My race');
+      const read = reading.value;
+      if (read.ok) draft.value = draftOf({ ...read.plan, name, stations: [], fuel: [] });
+    },
     change: (next) => {
       const read = reading.value;
       if (read.ok) draft.value = draftOf(next(read.plan));

@@ -77,6 +77,7 @@ describe('the plan form', () => {
 
   test('holds the second goal, the rival and the cut-offs beside the plan', async () => {
     const { page, close } = await open('#/plan', { size: SIZES.desk });
+    await page.getByText('Second goal, pacer, rival, cut-offs').click();
     await page.getByLabel('Its time').fill('1:50:00');
     await page.getByLabel('Who').fill('Ines');
     await page.getByLabel('Their finish').fill('1:45:00');

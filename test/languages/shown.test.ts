@@ -15,8 +15,8 @@ import { blankPrepare } from '../../src/session/prepareDraft.ts';
 /** A few invented texts: enough to see that the language is followed. */
 const GERMAN = {
   'Get up': 'Aufstehen',
-  'a place on the course of {n} m': 'ein Ort auf der Strecke von {n} m',
-  'Expected {expected}; found {found}.': 'Erwartet wird {expected}; da steht {found}.',
+  'The race ends at {distance} {unit}: this lies beyond it.':
+    'Das Rennen endet bei {distance} {unit}: Das liegt dahinter.',
   '{place}: expected {expected}, found {found}': '{place}: statt {expected} steht da {found}',
   'the file': 'die Datei',
   'nothing||found in a file': 'nichts',
@@ -72,9 +72,9 @@ describe('refused input', () => {
       const got = readDraft(far);
       return got.ok ? null : got.errors.map((e) => e.text);
     };
-    expect(said()).toEqual(['Expected a place on the course of 21097.5 m; found 99000.']);
+    expect(said()).toEqual(['The race ends at 21.1 km: this lies beyond it.']);
     readIn('de', GERMAN);
-    expect(said()).toEqual(['Erwartet wird ein Ort auf der Strecke von 21097,5 m; da steht 99000.']);
+    expect(said()).toEqual(['Das Rennen endet bei 21,1 km: Das liegt dahinter.']);
   });
 
   test.each([

@@ -25,10 +25,10 @@ export const durationText = (durationS: number): string => {
 const ROUGH_FROM_S = 2400;
 
 /** An estimated duration, without precision that it does not have: `1:39:00`, `21:20`. */
-export const roughDurationText = (durationS: number): string => {
-  const stepS = Math.abs(durationS) >= ROUGH_FROM_S ? S_PER_MIN : 10;
-  return durationText(stepS * Math.round(durationS / stepS));
-};
+export const roughDurationText = (
+  durationS: number,
+  stepS = Math.abs(durationS) >= ROUGH_FROM_S ? S_PER_MIN : 10,
+): string => durationText(stepS * Math.round(durationS / stepS));
 
 /** A pace with its unit: `4:16 per km`, `6:52 per mile`. */
 export const paceText = (paceSPerKm: number, unit: DistanceUnit): Message => {

@@ -3,7 +3,7 @@ import { t } from '../../languages/text.ts';
 import type { AloudModel } from '../../session/aloudModel.ts';
 import { Choice } from '../form/choice.tsx';
 import { Cautions } from '../plan/fineprint.tsx';
-import { Steps } from '../plan/steps.tsx';
+import { NextStep, Steps } from '../plan/steps.tsx';
 import { AloudLines } from './aloudLines.tsx';
 import { MakeFile } from './makeFile.tsx';
 
@@ -111,6 +111,7 @@ export const AloudScreen = ({ model, unit, goalBy }: Props) => {
         </section>
         <AloudLines model={model} />
       </div>
+      <NextStep here="aloud" />
     </main>
   );
 };

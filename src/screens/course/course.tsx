@@ -6,7 +6,7 @@ import { takeCourseFile } from '../../session/courseRead.ts';
 import { stationsOf } from '../../session/courseStations.ts';
 import { courseViewOf } from '../../session/courseView.ts';
 import type { PlanModel } from '../../session/planModel.ts';
-import { BadPlan, Steps } from '../plan/steps.tsx';
+import { BadPlan, ExamplePlan, NextStep, Steps } from '../plan/steps.tsx';
 import { CourseFacts } from './courseFacts.tsx';
 import { CourseMap } from './courseMap.tsx';
 import { CourseProfile } from './courseProfile.tsx';
@@ -80,6 +80,7 @@ export const CourseScreen = ({ model, runs }: { model: PlanModel; runs: PastRuns
         </p>
       </header>
       <BadPlan model={model} />
+      <ExamplePlan model={model} />
       <DropFile onFile={(file) => void take(file)} hasCourse={shown !== null}>
         <PastRunsList runs={runs} onFile={(file) => void take(file)} />
       </DropFile>
@@ -118,6 +119,7 @@ export const CourseScreen = ({ model, runs }: { model: PlanModel; runs: PastRuns
           </section>
         </div>
       )}
+      <NextStep here="course" />
     </main>
   );
 };

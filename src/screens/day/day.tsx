@@ -9,7 +9,7 @@ import type { Reminders } from '../../session/prepareReminders.ts';
 import { weekdayName } from '../format.ts';
 import { fileNameOf, saveFile } from '../parts/files.tsx';
 import { Cautions, Sources } from '../plan/fineprint.tsx';
-import { Steps } from '../plan/steps.tsx';
+import { NextStep, Steps } from '../plan/steps.tsx';
 import { DayForm } from './dayForm.tsx';
 
 interface Props {
@@ -81,6 +81,7 @@ export const DayScreen = ({ model, plan, reminders }: Props) => {
           />
         </section>
       </div>
+      <NextStep here="day" />
     </main>
   );
 };
@@ -132,7 +133,7 @@ const TaperList = ({ sheet }: { sheet: DaySheet }) => {
         <h2>{t('The last two weeks')}</h2>
         <p>
           {t(
-            'With the date, your usual week and its distance, the last two weeks stand here: less of it, as quick as ever.',
+            'Fill in the date, your running days and your weekly distance to see the last two weeks day by day: less running, as quick as ever.',
           )}
         </p>
       </section>

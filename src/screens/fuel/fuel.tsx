@@ -11,7 +11,7 @@ import type { PrepareModel } from '../../session/prepareModel.ts';
 import { distance, unitName } from '../format.ts';
 import { rich } from '../parts/rich.tsx';
 import { Cautions, Sources } from '../plan/fineprint.tsx';
-import { BadPlan, Steps } from '../plan/steps.tsx';
+import { BadPlan, NextStep, Steps } from '../plan/steps.tsx';
 import { FuelForm } from './fuelForm.tsx';
 
 const rangeText = ({ gPerKg, grams }: MassRange): Message =>
@@ -142,6 +142,7 @@ export const FuelScreen = ({ model, plan }: { model: PrepareModel; plan: PlanMod
           />
         </section>
       </div>
+      <NextStep here="fuel" />
     </main>
   );
 };

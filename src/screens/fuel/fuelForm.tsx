@@ -43,7 +43,7 @@ export const FuelForm = ({ model, error }: { model: PrepareModel; error: string 
         value={draft.itemG}
         onChange={(itemG) => model.set({ itemG })}
         error={error}
-        hint={t('It stands on the packet.')}
+        hint={t('The packet says it.')}
       />
       <Field
         label={t('Body mass')}

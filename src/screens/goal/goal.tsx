@@ -10,7 +10,7 @@ import type { PrepareModel } from '../../session/prepareModel.ts';
 import { distance, pace, shortDistance, span, unitName } from '../format.ts';
 import { rich } from '../parts/rich.tsx';
 import { Cautions, Sources } from '../plan/fineprint.tsx';
-import { BadPlan, Steps } from '../plan/steps.tsx';
+import { BadPlan, ExamplePlan, NextStep, Steps } from '../plan/steps.tsx';
 import { GoalForm } from './goalForm.tsx';
 import { RangeChart } from './rangeChart.tsx';
 
@@ -25,13 +25,14 @@ export const GoalScreen = ({ model, plan }: { model: PrepareModel; plan: PlanMod
         <p>{t('What have you run lately, and what does it say about this race? A range, not a promise.')}</p>
       </header>
       <BadPlan model={plan} />
+      <ExamplePlan model={plan} />
       <div class="plan-sides">
         <section aria-label={t('What you know')}>
           <GoalForm model={model} plan={plan} />
         </section>
         <section class="sheet" aria-label={t('What it says')}>
           {sheet.prediction === null || sheet.verdict === null ? (
-            <p class="verdict">{t('Put in a result, and the range that it points to stands here.')}</p>
+            <p class="verdict">{t('Fill in a recent result to see which times it points to.')}</p>
           ) : (
             <>
               <p class="verdict" role="status" data-grade={sheet.verdict.grade}>
@@ -66,6 +67,7 @@ export const GoalScreen = ({ model, plan }: { model: PrepareModel; plan: PlanMod
           />
         </section>
       </div>
+      <NextStep here="goal" />
     </main>
   );
 };
@@ -108,33 +110,37 @@ const Formulas = ({ sheet, unit }: { sheet: GoalSheet; unit: 'km' | 'mile' }) =>
         <table class="plan-table">
           <thead>
             <tr>
-              <th scope="col">{t('From||result')}</th>
-              {FORMULAS.map((name) => (
-                <th key={name} scope="col">
-                  {t(formulas[name].label)}
-                </th>
-              ))}
-              {isAdded && <th scope="col">{t('Added||time')}</th>}
-            </tr>
-          </thead>
-          <tbody>
-            {rows.map(({ result, timesS, addedPercent }, i) => (
-              <tr key={i}>
-                <th scope="row">
+              <th scope="col">{t('Formula')}</th>
+              {rows.map(({ result }, i) => (
+                <th key={i} scope="col">
                   {t('{distance} {unit} in {time}', {
                     distance: shortDistance(result.distanceM, unit, 1),
                     unit: unitName(unit),
                     time: durationText(result.timeS),
                   })}
                 </th>
-                {FORMULAS.map((name) => (
-                  <td key={name}>{span(timesS[name])}</td>
+              ))}
+            </tr>
+          </thead>
+          <tbody>
+            {FORMULAS.map((name) => (
+              <tr key={name}>
+                <th scope="row">{t(formulas[name].label)}</th>
+                {rows.map(({ timesS }, i) => (
+                  <td key={i}>{span(timesS[name])}</td>
                 ))}
-                {isAdded && (
-                  <td>{addedPercent < LEAST_ADDED ? '–' : `${shownNumber(decimal(addedPercent, 1))} %`}</td>
-                )}
               </tr>
             ))}
+            {isAdded && (
+              <tr>
+                <th scope="row">{t('Added||time')}</th>
+                {rows.map(({ addedPercent }, i) => (
+                  <td key={i}>
+                    {addedPercent < LEAST_ADDED ? '–' : `${shownNumber(decimal(addedPercent, 1))} %`}
+                  </td>
+                ))}
+              </tr>
+            )}
           </tbody>
         </table>
       </div>
@@ -190,9 +196,7 @@ const Reasons = ({ sheet }: { sheet: GoalSheet }) => {
       {sheet.reasons.length === 0 && (
         <p>
           {sheet.climbM === null
-            ? t(
-                'Put in the temperature, and a course with heights, and reasons to take the goal back stand here.',
-              )
+            ? t('Fill in the temperature and open a course with heights to see what they ask of the goal.')
             : t('Nothing in what you gave speaks against the goal.')}
         </p>
       )}

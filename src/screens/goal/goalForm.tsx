@@ -84,7 +84,7 @@ export const GoalForm = ({ model, plan }: { model: PrepareModel; plan: PlanModel
           plan.draft.value = { ...form, goal };
         }}
         error={goalError}
-        hint={t('For {name}, {distance} {unit}. It stands in the plan at once.', {
+        hint={t('For {name}, {distance} {unit}. The plan follows at once.', {
           name: form.name || message('this race'),
           distance: shortDistance(plan.plan.value.distanceM, form.unit, 4),
           unit,

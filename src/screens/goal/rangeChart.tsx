@@ -24,7 +24,9 @@ const RangeMarks = ({ prediction, goalS }: { prediction: Prediction; goalS: numb
   return (
     <figure class="chart" ref={ref}>
       <figcaption>
-        {t('Dark: half of runners with such results. Whole bar: four in five. Quicker is left.')}
+        {t(
+          'The inner bar holds half of runners with such results, the whole bar four in five. Quicker is left.',
+        )}
       </figcaption>
       <svg
         width={width}
@@ -60,7 +62,7 @@ const RangeMarks = ({ prediction, goalS }: { prediction: Prediction; goalS: numb
         <text class="tick" x={x(middleS)} y={MIDDLE_Y + 48} text-anchor="middle">
           {t('middle {time}', { time: roughDurationText(middleS) })}
         </text>
-        <path class="range-goal" d={`M${x(goalS)} ${MIDDLE_Y - 26}V${MIDDLE_Y + 16}`} />
+        <path class="range-goal" d={`M${x(goalS)} ${MIDDLE_Y - 11}l-6-10h12z`} />
         <text class="tick tick-down" x={x(goalS)} y={MIDDLE_Y - 34} text-anchor="middle">
           {t('goal {time}', { time: span(goalS) })}
         </text>

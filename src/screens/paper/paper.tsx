@@ -2,7 +2,7 @@ import { t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import type { PrepareModel } from '../../session/prepareModel.ts';
 import { Choice } from '../form/choice.tsx';
-import { Steps } from '../plan/steps.tsx';
+import { NextStep, Steps } from '../plan/steps.tsx';
 import { BandPage } from './bandPage.tsx';
 import { RacePage } from './racePage.tsx';
 
@@ -40,6 +40,9 @@ export const PaperScreen = ({ model, plan }: { model: PrepareModel; plan: PlanMo
       </div>
       <BandPage band={band} second={plan.plan.value.secondGoal?.kind ?? null} />
       <RacePage sheet={sheet} dateText={dateText} />
+      <div class="no-print">
+        <NextStep here="paper" />
+      </div>
     </main>
   );
 };

@@ -90,7 +90,7 @@ export const RacePage = ({ sheet, dateText }: { sheet: RaceSheet; dateText: stri
       </section>
     </div>
     <section class="page-cautions">
-      <h3>{t('To mind')}</h3>
+      <h3>{t('Take care')}</h3>
       <ul>
         {sheet.cautions.map((caution) => (
           <li key={caution.text}>{t(caution)}</li>

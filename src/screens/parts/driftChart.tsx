@@ -31,18 +31,15 @@ export const DriftChart = ({ samples, distanceM, unit, callsM }: Props) => {
   const last = samples.at(-1);
   return (
     <figure class="chart" ref={ref}>
-      <figcaption>{t('Drift over distance in seconds; the band holds the truth 19 times in 20')}</figcaption>
+      <figcaption>
+        {t('Seconds ahead or behind over the distance; the grey band holds the truth 19 times in 20')}
+      </figcaption>
       <svg width={width} height={HEIGHT} role="img" aria-label={spoken(last, unit)}>
         <rect class="water" x={MARGIN.left} y={waterY} width={inner.width} height={bedY - waterY} />
-        {[top, top / 2, -top / 2, -top].map((s) => (
+        {[top, top / 2, 0, -top / 2, -top].map((s) => (
           <g key={s}>
             <path class="grid" d={`M${MARGIN.left} ${scale.y(s)}h${inner.width}`} />
-            <text
-              class={s > 0 ? 'tick tick-up' : 'tick tick-down'}
-              x={MARGIN.left - 8}
-              y={scale.y(s) + 4}
-              text-anchor="end"
-            >
+            <text class={tickClass(s)} x={MARGIN.left - 8} y={scale.y(s) + 4} text-anchor="end">
               {Math.abs(s)}
             </text>
           </g>
@@ -75,6 +72,10 @@ export const DriftChart = ({ samples, distanceM, unit, callsM }: Props) => {
     </figure>
   );
 };
+
+/** Above the line, on it, below it: told apart by their places first. */
+export const tickClass = (s: number): string =>
+  s === 0 ? 'tick' : s > 0 ? 'tick tick-up' : 'tick tick-down';
 
 const spoken = (last: DriftSample | undefined, unit: DistanceUnit): string => {
   if (last === undefined) return t('Nothing to draw yet');

@@ -1,5 +1,6 @@
 import { message } from '../../core/units/message.ts';
 import { t } from '../../languages/text.ts';
+import type { PlanDraft } from '../../session/planDraft.ts';
 import { Choice } from '../form/choice.tsx';
 import { Field } from '../form/field.tsx';
 import type { PlanFields } from './planFields.ts';
@@ -17,6 +18,11 @@ const CUT_OFF: RowWords = {
   remove: message('Remove cut-off {n}'),
   add: message('Add a cut-off'),
 };
+
+/** Whether the plan holds any of it; who has none need not scroll past the fields. */
+export const hasCompany = (draft: PlanDraft): boolean =>
+  [draft.secondGoal, draft.pacerFlag, draft.rivalFinish].some((text) => text.trim() !== '') ||
+  draft.cutOffs.length > 0;
 
 /** Another goal, the pacer, the rival and the race's own cut-offs: whatever else a time is held against. */
 export const Company = (props: PlanFields) => (

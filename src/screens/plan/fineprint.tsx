@@ -5,8 +5,8 @@ import { t } from '../../languages/text.ts';
 /** What to mind, in full: never folded away. */
 export const Cautions = ({ keys }: { keys: readonly CautionKey[] }) =>
   keys.length === 0 ? null : (
-    <aside class="cautions" aria-label={t('To mind')}>
-      <h3>{t('To mind')}</h3>
+    <aside class="cautions" aria-label={t('Take care')}>
+      <h3>{t('Take care')}</h3>
       <ul>
         {cautionTexts(keys).map((caution) => (
           <li key={caution.text}>{t(caution)}</li>

@@ -1,5 +1,7 @@
 import { useComputed, useSignal } from '@preact/signals';
 import type { RacePlan } from '../../core/plan/racePlan.ts';
+import { goalMeaning } from '../../core/prepare/goal/marks.ts';
+import { message } from '../../core/units/message.ts';
 import { t } from '../../languages/text.ts';
 import { type PlanSheet, planSheetOf } from '../../session/planCurve.ts';
 import type { PlanModel } from '../../session/planModel.ts';
@@ -10,7 +12,7 @@ import { PlanCurve } from './planCurve.tsx';
 import { PlanForm } from './planForm.tsx';
 import { CutOffs, PlanTable } from './planSheet.tsx';
 import { PlanShelf } from './shelf.tsx';
-import { Steps } from './steps.tsx';
+import { ExamplePlan, NextStep, Steps } from './steps.tsx';
 
 export const PlanScreen = ({ model }: { model: PlanModel }) => {
   const sheet = useComputed(() => planSheetOf(model.plan.value, model.course.value));
@@ -24,15 +26,16 @@ export const PlanScreen = ({ model }: { model: PlanModel }) => {
         <p>
           {plan.unit === 'km'
             ? rich(
-                'What you mean to do, kerb to kerb. Your clock is held against it at every step: {pace} per km makes the goal.',
+                'What you mean to run, from the line to the finish. An even {pace} per km makes the goal.',
                 { pace: goalPace },
               )
             : rich(
-                'What you mean to do, kerb to kerb. Your clock is held against it at every step: {pace} per mi makes the goal.',
+                'What you mean to run, from the line to the finish. An even {pace} per mi makes the goal.',
                 { pace: goalPace },
               )}
         </p>
       </header>
+      <ExamplePlan model={model} />
       <div class="plan-sides plan-three">
         <section aria-label={t('Your plan')}>
           <UndoBar model={model} />
@@ -48,15 +51,31 @@ export const PlanScreen = ({ model }: { model: PlanModel }) => {
           )}
           <PlanCurve plan={plan} sheet={sheet.value} />
           <PlanBrings plan={plan} sheet={sheet.value} />
+          <KeyTimes plan={plan} sheet={sheet.value} />
         </section>
         <section class="plan-sheet" aria-label={t('Schedule')}>
           <PlanTable sheet={sheet.value} plan={plan} />
           <CutOffs sheet={sheet.value} unit={plan.unit} />
         </section>
       </div>
+      <NextStep here="plan" />
     </main>
   );
 };
+
+const MARKS = { '5K': message('5K'), '10K': message('10K'), 'half-way': message('half-way||place') };
+
+/** The times that are asked for first, beside the curve; the whole table is further down on a phone. */
+const KeyTimes = ({ plan, sheet }: { plan: RacePlan; sheet: PlanSheet }) => (
+  <dl class="key-times">
+    {goalMeaning(plan.distanceM, plan.goalS, sheet.schedule.timeAtS).marks.map(({ name, timeS }) => (
+      <div key={name}>
+        <dt>{name === 'finish' ? t('finish||place') : t(MARKS[name])}</dt>
+        <dd class="figure">{span(timeS)}</dd>
+      </div>
+    ))}
+  </dl>
+);
 
 const UndoBar = ({ model }: { model: PlanModel }) => (
   <div class="buttons undo-bar">
@@ -74,9 +93,19 @@ const PlanBrings = ({ plan, sheet }: { plan: RacePlan; sheet: PlanSheet }) => {
   const parts = [
     ...(opening === null ? [] : [openingText(wonS, openingWins === 'spent')]),
     ...(push === null ? [] : [t('The push brings {n} s.', { n: Math.round(Math.abs(pushS)) })]),
-    t('The plan ends at {time}.', { time: span(sheet.schedule.timeAtS(plan.distanceM)) }),
+    endsText(sheet.schedule.timeAtS(plan.distanceM), plan.goalS),
   ];
   return <p class="note">{parts.join(' ')}</p>;
+};
+
+/** Why a plan for 1:44:00 ends at 1:43:39 is the first thing that its reader asks. */
+const endsText = (finishS: number, goalS: number): string => {
+  const n = Math.round(goalS - finishS);
+  const values = { time: span(finishS), n: Math.abs(n), goal: span(goalS) };
+  if (n === 0) return t('The plan ends at {time}.', values);
+  return n > 0
+    ? t('The plan ends at {time}: {n} s in hand on the goal of {goal}.', values)
+    : t('The plan ends at {time}: {n} s over the goal of {goal}.', values);
 };
 
 const openingText = (wonS: number, spent: boolean): string => {
@@ -147,6 +176,9 @@ const PlanFiles = ({ model }: { model: PlanModel }) => {
         >
           {t('Save the plan')}
         </button>
+        <a class="button" href="#/share">
+          {t('Hand it to another phone')}
+        </a>
       </div>
       <p class="note">
         {rich('A plan file is plain JSON; what may stand in it says {schema}.', {

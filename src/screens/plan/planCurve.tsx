@@ -3,6 +3,7 @@ import { t } from '../../languages/text.ts';
 import type { PlanSheet } from '../../session/planCurve.ts';
 import { distance, unitName } from '../format.ts';
 import { distanceTicksM } from '../parts/chartPaths.ts';
+import { tickClass } from '../parts/driftChart.tsx';
 import { useWidth } from '../parts/width.ts';
 
 const HEIGHT = 210;
@@ -41,6 +42,12 @@ export const PlanCurve = ({ plan, sheet }: { plan: RacePlan; sheet: PlanSheet })
               n: Math.round(highest),
             })
           : t('Seconds in hand against even pace')}
+        {(plan.stations.length > 0 || plan.fuel.length > 0) && (
+          <span class="map-key">
+            {plan.stations.length > 0 && <span data-mark="station">{t('station')}</span>}
+            {plan.fuel.length > 0 && <span data-mark="fuel">{t('yours||what you carry')}</span>}
+          </span>
+        )}
       </figcaption>
       <svg
         width={width}
@@ -54,15 +61,10 @@ export const PlanCurve = ({ plan, sheet }: { plan: RacePlan; sheet: PlanSheet })
             d={`${path(sheet.ground.map((g) => `${x(g.distanceM).toFixed(1)} ${groundY(g.heightM).toFixed(1)}`))}L${x(plan.distanceM)} ${bedY}L${MARGIN.left} ${bedY}Z`}
           />
         )}
-        {(owes ? [top, top / 2, -top / 2, -top] : [top, top / 2]).map((s) => (
+        {(owes ? [top, top / 2, 0, -top / 2, -top] : [top, top / 2, 0]).map((s) => (
           <g key={s}>
             <path class="grid" d={`M${MARGIN.left} ${y(s)}h${inner.width}`} />
-            <text
-              class={s > 0 ? 'tick tick-up' : 'tick tick-down'}
-              x={MARGIN.left - 8}
-              y={y(s) + 4}
-              text-anchor="end"
-            >
+            <text class={tickClass(s)} x={MARGIN.left - 8} y={y(s) + 4} text-anchor="end">
               {Math.abs(s)}
             </text>
           </g>

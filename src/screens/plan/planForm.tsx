@@ -8,7 +8,7 @@ import { Field } from '../form/field.tsx';
 import { Form } from '../form/form.tsx';
 import { Select } from '../form/select.tsx';
 import { unitName } from '../format.ts';
-import { Company } from './company.tsx';
+import { Company, hasCompany } from './company.tsx';
 import type { PlanFields } from './planFields.ts';
 import { FuelRows, StationRows } from './supplyRows.tsx';
 
@@ -100,9 +100,12 @@ export const PlanForm = ({ model }: { model: PlanModel }) => {
         value={draft.pacing}
         onChange={(pacing) => set({ pacing })}
       />
-      <Company {...fields} />
       <StationRows {...fields} />
       <FuelRows {...fields} />
+      <details class="more" open={hasCompany(draft)}>
+        <summary>{t('Second goal, pacer, rival, cut-offs')}</summary>
+        <Company {...fields} />
+      </details>
     </Form>
   );
 };

@@ -1,29 +1,57 @@
-import { type Message, message } from '../../core/units/message.ts';
+import { useSignal } from '@preact/signals';
 import { t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
+import { SCREEN_NAMES } from '../names.ts';
 import { PREPARE, type ScreenName } from '../route.ts';
-
-const NAMES: Readonly<Record<(typeof PREPARE)[number], Message>> = {
-  goal: message('Goal'),
-  course: message('Course'),
-  plan: message('Plan||noun'),
-  fuel: message('Fuel'),
-  day: message('Race day'),
-  paper: message('Paper'),
-  aloud: message('Sound file'),
-  whatIf: message('What if'),
-};
 
 /** The way from a result to a race: each step stands alone and can be taken in any order. */
 export const Steps = ({ here }: { here: ScreenName }) => (
   <nav class="steps" aria-label={t('Before the race')}>
     {PREPARE.map((name) => (
       <a key={name} href={`#/${name}`} aria-current={name === here ? 'page' : undefined}>
-        {t(NAMES[name])}
+        {t(SCREEN_NAMES[name])}
       </a>
     ))}
   </nav>
 );
+
+/** At the foot of each step: on. After the last one the plan can be heard. */
+export const NextStep = ({ here }: { here: (typeof PREPARE)[number] }) => {
+  const next = PREPARE[PREPARE.indexOf(here) + 1];
+  return (
+    <p class="next-step">
+      <a class="button" href={next === undefined ? '#/rehearse' : `#/${next}`}>
+        {next === undefined ? t('Hear my race') : t('Next: {step}', { step: SCREEN_NAMES[next] })}
+      </a>
+    </p>
+  );
+};
+
+/** The page comes with the plan of the demo: said wherever somebody may take it for their own. */
+export const ExamplePlan = ({ model }: { model: PlanModel }) => {
+  const isDone = useSignal(false);
+  if (!model.isExample.value)
+    return isDone.value ? (
+      <p class="note" role="status">
+        {t('Yours now, without stations and gels. Undo stands under Plan.')}
+      </p>
+    ) : null;
+  return (
+    <div class="example">
+      <p>{t('This is the plan of the demo race, with its stations and gels.')}</p>
+      <button
+        type="button"
+        disabled={!model.reading.value.ok}
+        onClick={() => {
+          isDone.value = true;
+          model.makeOwn();
+        }}
+      >
+        {t('Make it my own')}
+      </button>
+    </div>
+  );
+};
 
 /** A form that cannot be read takes no changes from elsewhere; said where somebody may try. */
 export const BadPlan = ({ model }: { model: PlanModel }) =>

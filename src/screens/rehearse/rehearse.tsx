@@ -7,6 +7,7 @@ import type { RehearseModel } from '../../session/rehearseModel.ts';
 import { clock, distance, pace, shortDistance, span, unitName } from '../format.ts';
 import { CallBook } from '../parts/callBook.tsx';
 import { DriftChart } from '../parts/driftChart.tsx';
+import { rich } from '../parts/rich.tsx';
 import { Sounding, Waterline } from '../parts/sounding.tsx';
 import { PlanCurve } from '../plan/planCurve.tsx';
 import { RateChoice, SourceChoice } from './choices.tsx';
@@ -35,7 +36,14 @@ export const RehearseScreen = ({ model, sound }: { model: RehearseModel; sound: 
           <a href="#/learn">{t('Learn the tones')}</a>
         </p>
       </section>
-      {current === null ? <Ahead model={model} /> : <Running run={current} />}
+      {current === null ? (
+        <>
+          <Ahead model={model} />
+          <OwnRace />
+        </>
+      ) : (
+        <Running run={current} />
+      )}
     </main>
   );
 };
@@ -44,7 +52,7 @@ export const RehearseScreen = ({ model, sound }: { model: RehearseModel; sound: 
 const Ahead = ({ model }: { model: RehearseModel }) => {
   const { plan, course } = model.config.value;
   const what = {
-    distance: shortDistance(plan.distanceM, plan.unit, 4),
+    distance: shortDistance(plan.distanceM, plan.unit, 2),
     unit: unitName(plan.unit),
     time: span(plan.goalS),
   };
@@ -75,6 +83,27 @@ const Ahead = ({ model }: { model: RehearseModel }) => {
     </section>
   );
 };
+
+/** The way from here to a race of one's own. */
+const OwnRace = () => (
+  <section class="own-race" aria-label={t('Your own race')}>
+    <h2>{t('Your own race')}</h2>
+    <ol>
+      <li>
+        {rich('{plan}: distance and goal; the course, food and the morning if you like.', {
+          plan: <a href="#/plan">{t('Make a plan')}</a>,
+        })}
+      </li>
+      <li>{t('Hear it here, at home: choose “My plan” and press.')}</li>
+      <li>
+        {rich('On the day {check}, then {run}: the phone in a pocket, the earphones in.', {
+          check: <a href="#/ready">{t('check the phone')}</a>,
+          run: <a href="#/run">{t('switch on')}</a>,
+        })}
+      </li>
+    </ol>
+  </section>
+);
 
 const Begin = ({ model }: { model: RehearseModel }) => {
   const waking = useSignal(false);

@@ -23,6 +23,10 @@ export interface ChartProps {
   readonly lines: readonly ChartLine[];
   /** The lines, by their place, between which the band lies. */
   readonly band?: readonly [number, number];
+  /** What the band is, for the key. */
+  readonly bandLabel?: string;
+  /** The upright axis is in seconds, so its marks stand at whole parts of a minute. */
+  readonly isTime?: boolean;
   /** How a value of the upright axis reads. */
   readonly format: (value: number) => string;
   readonly upsideDown?: boolean;
@@ -32,10 +36,13 @@ export interface ChartProps {
 const HEIGHT_PX = 240;
 export const PAPER = '#ece5d3';
 export const DIM = '#aab8c4';
-const GRID = '#2a3a4b';
+const GRID = '#3a4c5f';
 const BAND = 'rgba(170, 184, 196, 0.28)';
 /** A digit of the axis, about. */
 const DIGIT_PX = 8;
+
+/** Seconds between marks: none of them falls on 1:40. */
+const TIME_STEPS_S = [1, 2, 5, 10, 15, 20, 30, 60, 120, 300, 600, 900, 1800, 3600];
 
 const axisOf = (format: (value: number) => string, values: readonly (number | null)[]) => {
   const longest = Math.max(...values.map((v) => (v === null ? 0 : format(v).length)), 3);
@@ -50,7 +57,8 @@ const axisOf = (format: (value: number) => string, values: readonly (number | nu
 };
 
 /** A drawing over distance. What it shows stands as a table behind it, for who does not see it (see details.tsx). */
-export const Chart = ({ title, xs, xUnit, lines, band, format, upsideDown, zero }: ChartProps) => {
+export const Chart = (props: ChartProps) => {
+  const { title, xs, xUnit, lines, band, bandLabel, format, upsideDown, zero, isTime } = props;
   const [box, width] = useWidth<HTMLDivElement>();
   const plot = useRef<uPlot | null>(null);
   useEffect(() => {
@@ -74,10 +82,13 @@ export const Chart = ({ title, xs, xUnit, lines, band, format, upsideDown, zero 
             labelSize: 18,
             labelFont: '13px sans-serif',
           },
-          axisOf(
-            format,
-            lines.flatMap((l) => [...l.values]),
-          ),
+          {
+            ...axisOf(
+              format,
+              lines.flatMap((l) => [...l.values]),
+            ),
+            ...(isTime ? { incrs: TIME_STEPS_S } : {}),
+          },
         ],
         series: [
           {},
@@ -123,6 +134,14 @@ export const Chart = ({ title, xs, xUnit, lines, band, format, upsideDown, zero 
                 {l.label}
               </li>
             ))}
+          {bandLabel !== undefined && (
+            <li>
+              <svg width="34" height="14" aria-hidden="true">
+                <rect width="34" height="14" fill={BAND} stroke={DIM} stroke-width="0.5" />
+              </svg>
+              {bandLabel}
+            </li>
+          )}
         </ul>
       </figcaption>
       <div ref={box} class="plot" aria-hidden="true" />

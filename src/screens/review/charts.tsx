@@ -70,7 +70,16 @@ export const DriftOver = (shown: RaceShown) => {
   const unit = unitName(plan.unit);
   return (
     <>
-      <Chart title={t('Drift')} xUnit={unit} band={[0, 1]} zero format={(v) => signed(v)} {...made} />
+      <Chart
+        title={t('Ahead or behind, over the distance')}
+        xUnit={unit}
+        band={[0, 1]}
+        bandLabel={t('19 times in 20 within')}
+        zero
+        isTime
+        format={(v) => signed(v)}
+        {...made}
+      />
       <TableBehind
         title={t('Splits against plan, as a table')}
         open
@@ -129,6 +138,7 @@ export const PaceOver = (shown: RaceShown) => {
         title={t('Pace, per {unit} (quicker is higher)', { unit: unitName(plan.unit) })}
         xUnit={unitName(plan.unit)}
         upsideDown
+        isTime
         format={(v) => span(v)}
         {...made}
       />

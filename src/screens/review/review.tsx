@@ -51,6 +51,13 @@ export const ReviewScreen = ({ model, run }: { model: ReviewModel; run: OpenRun 
         <h1>{plan.name}</h1>
         <p>{shownMoment(run.id)}</p>
       </header>
+      {read.isImported && (
+        <p class="note">
+          {t(
+            'It came without a plan, so it is held against its own even pace; the calls are what would have been said.',
+          )}
+        </p>
+      )}
       {shown !== null && (
         <>
           <ul class="five-lines" aria-label={t('In five lines')}>

@@ -1,5 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
+import type { RunFacts } from '../../core/review/trend.ts';
 import { decimal } from '../../core/units/message.ts';
 import { shownNumber, t } from '../../languages/text.ts';
 import { isPractice } from '../../session/reviewFold.ts';
@@ -63,11 +64,33 @@ const Row = ({ model, row }: { model: ReviewModel; row: RunRow }) => {
   );
 };
 
-const dash = (x: number | null, text: (x: number) => string): string => (x === null ? '–' : text(x));
+const number = (x: number, decimals: number): string =>
+  `${x < 0 ? '−' : ''}${shownNumber(decimal(Math.abs(x), decimals))}`;
+
+interface Column {
+  readonly head: string;
+  /** Null where the run says nothing of it. */
+  readonly of: (f: RunFacts) => string | null;
+}
+
+const told = (x: number | null | undefined, text: (x: number) => string): string | null =>
+  x === null || x === undefined ? null : text(x);
+
+/** What runs can say, each with its unit; built when it is shown, for the language may change. */
+const columns = (): readonly Column[] => [
+  { head: t('threshold /km'), of: (f) => told(f.threshold?.paceSPerKm, (p) => pace(p, 'km')) },
+  { head: t('give or take, s'), of: (f) => told(f.threshold?.sdSPerKm, (s) => number(1.96 * s, 1)) },
+  { head: t('opening over its cap, s/km'), of: (f) => told(f.openingOverS, (s) => number(s, 1)) },
+  { head: t('second half, %'), of: (f) => told(f.fadeShare, (s) => number(100 * s, 1)) },
+  { head: t('wander, %||of the pace'), of: (f) => told(f.wanderSd, (s) => number(100 * s, 1)) },
+  { head: t('foot pod'), of: (f) => told(f.podFactor, (x) => number(x, 3)) },
+];
 
 const Trend = ({ model }: { model: ReviewModel }) => {
   const facts = model.facts.value;
   if (facts.length === 0) return null;
+  // A column that no run fills is only in the way, most of all on a phone.
+  const shown = columns().filter(({ of }) => facts.some((f) => of(f) !== null));
   return (
     <section aria-label={t('Over the runs')}>
       <h2>{t('Over the runs')}</h2>
@@ -75,25 +98,14 @@ const Trend = ({ model }: { model: ReviewModel }) => {
       <TableBehind
         title={t('Threshold held, openings, evenness')}
         open
-        head={[
-          t('when||date of a run'),
-          t('threshold /km'),
-          t('give or take, s'),
-          t('opening over its cap, s/km'),
-          t('second half, %'),
-          t('wander, %||of the pace'),
-          t('foot pod'),
-        ]}
-        rows={facts.map((f) => [
-          shownDay(f.atMs),
-          dash(f.threshold?.paceSPerKm ?? null, (p) => pace(p, 'km')),
-          dash(f.threshold?.sdSPerKm ?? null, (s) => shownNumber(decimal(1.96 * s, 1))),
-          dash(f.openingOverS, (s) => shownNumber(decimal(s, 1))),
-          dash(f.fadeShare, (s) => shownNumber(decimal(100 * s, 1))),
-          dash(f.wanderSd, (s) => shownNumber(decimal(100 * s, 1))),
-          dash(f.podFactor, (x) => shownNumber(decimal(x, 3))),
-        ])}
+        head={[t('when||date of a run'), ...shown.map(({ head }) => head)]}
+        rows={facts.map((f) => [shownDay(f.atMs), ...shown.map(({ of }) => of(f) ?? '–')])}
       />
+      <p class="note">
+        {t(
+          'Opening: above 0 it was quicker than planned. Second half: above 0 it was slower than the first, hills taken out. Wander: how much the pace swings from one kilometre to the next.',
+        )}
+      </p>
       <label class="check">
         <input
           type="checkbox"
@@ -125,7 +137,7 @@ export const RunsScreen = ({ model }: { model: ReviewModel }) => {
   return (
     <main class="runs">
       <header class="lead-in">
-        <h1>{t('Runs||noun')}</h1>
+        <h1>{t('Past runs')}</h1>
         <p>{t('Every run and session that this device has kept, and what each of them says.')}</p>
       </header>
       <p role="status" class="note">

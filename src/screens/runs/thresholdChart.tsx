@@ -44,7 +44,9 @@ export const ThresholdOver = ({ facts }: { facts: readonly RunFacts[] }) => {
       title={t('Threshold pace per km (quicker is higher)')}
       xUnit={t('weeks, up to the last')}
       band={[0, 1]}
+      bandLabel={t('19 times in 20 within')}
       upsideDown
+      isTime
       format={(v) => span(v)}
       {...made}
     />

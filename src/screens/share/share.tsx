@@ -29,8 +29,23 @@ export const ShareScreen = ({ plan }: { plan: PlanModel }) => (
         )}
       </p>
     </header>
-    <Give plan={plan} />
-    <Take plan={plan} />
+    {/* Who comes by a link wants what is in it, and sees it first. */}
+    {location.hash.startsWith('#/share/') ? (
+      <>
+        <Take plan={plan} />
+        <Give plan={plan} />
+      </>
+    ) : (
+      <>
+        <Give plan={plan} />
+        <Take plan={plan} />
+      </>
+    )}
+    <p class="next-step">
+      <a class="button" href="#/plan">
+        {t('Back to the plan')}
+      </a>
+    </p>
   </main>
 );
 

@@ -1,4 +1,4 @@
-import { roughDurationText } from '../../core/prepare/format.ts';
+import { finishText } from '../../core/prepare/whatIf/text.ts';
 import type { Tally } from '../../core/prepare/whatIf/whatIf.ts';
 import { t } from '../../languages/text.ts';
 import { span } from '../format.ts';
@@ -25,20 +25,20 @@ const FinishMarks = ({ tally, goalS }: { tally: Tally; goalS: number }) => {
         height={HEIGHT}
         role="img"
         aria-label={t('Finishes from {quick} to {slow}, middle {middle}', {
-          quick: roughDurationText(quick),
-          slow: roughDurationText(slow),
-          middle: roughDurationText(middle),
+          quick: finishText(quick),
+          slow: finishText(slow),
+          middle: finishText(middle),
         })}
       >
         <rect class="range-likely" x={x(quick)} y={MIDDLE_Y - 11} width={x(slow) - x(quick)} height="22" />
         <path class="range-middle" d={`M${x(middle)} ${MIDDLE_Y - 11}v22`} />
         <text class="tick" x={x(quick)} y={MIDDLE_Y + 30} text-anchor="middle">
-          {roughDurationText(quick)}
+          {finishText(quick)}
         </text>
         <text class="tick" x={x(slow)} y={MIDDLE_Y + 30} text-anchor="middle">
-          {roughDurationText(slow)}
+          {finishText(slow)}
         </text>
-        <path class="range-goal" d={`M${x(goalS)} ${MIDDLE_Y - 22}V${MIDDLE_Y + 15}`} />
+        <path class="range-goal" d={`M${x(goalS)} ${MIDDLE_Y - 11}l-6-10h12z`} />
         <text class="tick tick-down" x={x(goalS)} y={MIDDLE_Y - 28} text-anchor="middle">
           {t('goal {time}', { time: span(goalS) })}
         </text>
@@ -57,9 +57,9 @@ export const FinishChart = (props: { tally: Tally; goalS: number }) => {
         title={t('The finishes as a table')}
         head={[t('what||of the finishes'), t('time')]}
         rows={[
-          [t('one in ten is quicker than'), roughDurationText(quick)],
-          [t('middle'), roughDurationText(middle)],
-          [t('one in ten is slower than'), roughDurationText(slow)],
+          [t('one in ten is quicker than'), finishText(quick)],
+          [t('middle'), finishText(middle)],
+          [t('one in ten is slower than'), finishText(slow)],
           [t('goal'), span(props.goalS)],
         ]}
       />

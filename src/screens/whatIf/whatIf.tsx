@@ -15,7 +15,7 @@ import { Field } from '../form/field.tsx';
 import { distance, unitName } from '../format.ts';
 import { rich } from '../parts/rich.tsx';
 import { Cautions } from '../plan/fineprint.tsx';
-import { Steps } from '../plan/steps.tsx';
+import { NextStep, Steps } from '../plan/steps.tsx';
 import { FinishChart } from './finishChart.tsx';
 
 export const WhatIfScreen = ({ model, plan }: { model: PrepareModel; plan: PlanModel }) => {
@@ -93,6 +93,7 @@ export const WhatIfScreen = ({ model, plan }: { model: PrepareModel; plan: PlanM
           <Cautions keys={['estimate', 'heat', 'chest', 'general']} />
         </section>
       </div>
+      <NextStep here="whatIf" />
     </main>
   );
 };
@@ -133,19 +134,19 @@ const Outcome = ({ state }: { state: WhatIfState }) => {
 const Openings = ({ openings, unit }: { openings: WhatIf['openings']; unit: 'km' | 'mile' }) => (
   <>
     <div class="scroll-x">
-      <table class="plan-table">
+      <table class="plan-table tight">
         <thead>
           <tr>
-            <th scope="col">{t('Quicker by')}</th>
+            <th scope="col">{t('Quicker by, s per km')}</th>
             <th scope="col">{t('Goal made')}</th>
             <th scope="col">{t('Middle finish')}</th>
-            <th scope="col">{t('Against even')}</th>
+            <th scope="col">{t('Against even, s')}</th>
           </tr>
         </thead>
         <tbody>
           {openings.map((o) => (
             <tr key={o.quickerSPerKm}>
-              <th scope="row">{t('{n} s per km', { n: o.quickerSPerKm })}</th>
+              <th scope="row">{o.quickerSPerKm}</th>
               <td>
                 {Math.round(100 * o.chance)} ± {Math.max(1, Math.round(100 * o.chanceSd))} %
               </td>
@@ -153,7 +154,7 @@ const Openings = ({ openings, unit }: { openings: WhatIf['openings']; unit: 'km'
               <td>
                 {o.quickerSPerKm === 0
                   ? '–'
-                  : `${o.changeS < 0 ? '−' : '+'}${shownNumber(decimal(Math.abs(o.changeS), 1))} ± ${shownNumber(decimal(o.changeSdS, 1))} s`}
+                  : `${o.changeS < 0 ? '−' : '+'}${shownNumber(decimal(Math.abs(o.changeS), 1))} ± ${shownNumber(decimal(o.changeSdS, 1))}`}
               </td>
             </tr>
           ))}

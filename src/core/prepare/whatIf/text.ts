@@ -7,10 +7,16 @@ import type { OpeningTally, Tally } from './whatIf.ts';
 /** A change smaller than this, or than twice its error, is no change (the model is no better than that). */
 const NOTICEABLE_S = 3;
 
+/** Whole minutes would put the quick end, which lies at the plan's own finish, behind a goal of the same minute. */
+const FINISH_STEP_S = 30;
+
+/** A finish of these runs, as roughly as it is known. */
+export const finishText = (finishS: number): string => roughDurationText(finishS, FINISH_STEP_S);
+
 /** A sentence or two on the whole plan. */
 export const tallyText = (t: Tally, unit: DistanceUnit): Message => {
   const odds = chanceText(t.chance);
-  const [quick, slow] = [roughDurationText(t.finishS.quick), roughDurationText(t.finishS.slow)];
+  const [quick, slow] = [finishText(t.finishS.quick), finishText(t.finishS.slow)];
   if (t.lost === null)
     return message('Every run of this plan made the goal. Four in five finish between {quick} and {slow}.', {
       quick,

@@ -22,8 +22,8 @@ export const day: Catalogue = {
   'Next: {what}. Keep this page open.': 'Als Nächstes: {what}. Lass diese Seite offen.',
   '{day}/{month}': '{day}.{month}.',
   'The last two weeks': 'Die letzten zwei Wochen',
-  'With the date, your usual week and its distance, the last two weeks stand here: less of it, as quick as ever.':
-    'Mit dem Datum, deinen üblichen Lauftagen und Wochenkilometern stehen hier die letzten zwei Wochen: weniger, aber so schnell wie immer.',
+  'Fill in the date, your running days and your weekly distance to see the last two weeks day by day: less running, as quick as ever.':
+    'Trag Datum, Lauftage und Wochenkilometer ein, um die letzten zwei Wochen Tag für Tag zu sehen: weniger laufen, so schnell wie immer.',
   'Less running, as quick as ever: {first} % less than your usual week, then {second} % less.':
     'Weniger laufen, so schnell wie immer: {first} % weniger als in deiner üblichen Woche, dann {second} % weniger.',
   'Date of the race': 'Datum des Rennens',

@@ -44,7 +44,7 @@ export const fuel: Catalogue = {
   'Carbohydrate an hour': 'Kohlenhydrate pro Stunde',
   'What you take': 'Was du nimmst',
   'Carbohydrate in one': 'Kohlenhydrate in einem',
-  'It stands on the packet.': 'Steht auf der Packung.',
+  'The packet says it.': 'Steht auf der Packung.',
   'Body mass': 'Körpergewicht',
   'For breakfast and the days before. It stays on this device; leave it out and figures are for each kg.':
     'Für das Frühstück und die Tage davor. Es bleibt auf diesem Gerät; ohne Angabe gelten die Zahlen pro kg.',

@@ -6,8 +6,8 @@ export const goal: Catalogue = {
     'Was bist du zuletzt gelaufen, und was sagt das über dieses Rennen? Eine Spanne, kein Versprechen.',
   'What you know': 'Was du weißt',
   'What it says': 'Was es sagt',
-  'Put in a result, and the range that it points to stands here.':
-    'Trage ein Ergebnis ein, dann steht hier die Spanne, auf die es deutet.',
+  'Fill in a recent result to see which times it points to.':
+    'Trag ein Ergebnis ein, um zu sehen, auf welche Zeiten es deutet.',
   'What it would take': 'Was es bräuchte',
   'By formula': 'Nach Formel',
   '{n} of these come from your own {runs}.': {
@@ -15,7 +15,6 @@ export const goal: Catalogue = {
     other: '{n} davon stammen aus deinen eigenen {runs}.',
   },
   'runs||noun': 'Läufen',
-  'From||result': 'Aus',
   'Added||time': 'Zuschlag',
   '{distance} {unit} in {time}': '{distance} {unit} in {time}',
   'On a flat course on a normal day. “Added” is for weekly distance and for going long.':
@@ -28,8 +27,8 @@ export const goal: Catalogue = {
   '{perKm} per km, {perMile} per mile. By your plan:':
     '{perKm} pro km, {perMile} pro Meile. Nach deinem Plan:',
   'Heat and hills': 'Hitze und Hügel',
-  'Put in the temperature, and a course with heights, and reasons to take the goal back stand here.':
-    'Trage die Temperatur ein und lade eine Strecke mit Höhen, dann stehen hier Gründe, die Zielzeit zurückzunehmen.',
+  'Fill in the temperature and open a course with heights to see what they ask of the goal.':
+    'Trag die Temperatur ein und öffne eine Strecke mit Höhen, um zu sehen, was sie für die Zielzeit bedeuten.',
   'Nothing in what you gave speaks against the goal.': 'Nichts an deinen Angaben spricht gegen die Zielzeit.',
   'Revise:': 'Ändern:',
   'Consider:': 'Bedenken:',
@@ -46,13 +45,13 @@ export const goal: Catalogue = {
     'Wettkämpfe oder Testläufe, bei denen du alles gegeben hast. Zwei Distanzen sagen mehr als eine.',
   'Temperature at the race': 'Temperatur beim Rennen',
   'Your goal': 'Deine Zielzeit',
-  'For {name}, {distance} {unit}. It stands in the plan at once.':
-    'Für {name}, {distance} {unit}. Sie steht sofort im Plan.',
+  'For {name}, {distance} {unit}. The plan follows at once.':
+    'Für {name}, {distance} {unit}. Der Plan folgt sofort.',
   'this race': 'dieses Rennen',
   'Middle of the range: {time}': 'Mitte der Spanne: {time}',
   'Quick end of the likely range: {time}': 'Schnelles Ende der wahrscheinlichen Spanne: {time}',
-  'Dark: half of runners with such results. Whole bar: four in five. Quicker is left.':
-    'Dunkel: die Hälfte der Läufer mit solchen Ergebnissen. Ganzer Balken: vier von fünf. Schneller ist links.',
+  'The inner bar holds half of runners with such results, the whole bar four in five. Quicker is left.':
+    'Der innere Balken umfasst die Hälfte der Läufer mit solchen Ergebnissen, der ganze vier von fünf. Links ist schneller.',
   'Likely {quick} to {slow}, middle {middle}; goal {goal}':
     'Wahrscheinlich {quick} bis {slow}, Mitte {middle}; Zielzeit {goal}',
   'middle {time}': 'Mitte {time}',
@@ -151,4 +150,5 @@ export const goal: Catalogue = {
     'Vickers und Vertosick 2016: Vorhersagen, die die Wochenkilometer kennen, sind besser; weniger Kilometer, langsamerer Marathon',
   'How much a weekly kilometre counts is our own cautious figure (common practice, no source)':
     'Wie viel ein Wochenkilometer zählt, ist unser eigener vorsichtiger Wert (gängige Praxis, ohne Quelle)',
+  Formula: 'Formel',
 };

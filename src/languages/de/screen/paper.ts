@@ -25,7 +25,7 @@ export const paper: Catalogue = {
   'Cut-offs': 'Zeitlimits',
   'Water and fuel': 'Wasser und Verpflegung',
   'None in the plan.': 'Nichts im Plan.',
-  'To mind': 'Zu beachten',
+  'Take care': 'Zu beachten',
   'Opening: to {place} at {pace}, {n} s per km slower than goal pace. No more than that.':
     'Startphase: bis {place} mit {pace}, {n} s pro km langsamer als Zieltempo. Nicht mehr als das.',
   'Opening: to {place} at {pace}, {n} s per km quicker than goal pace. No more than that.':

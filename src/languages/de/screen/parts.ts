@@ -5,12 +5,12 @@ export const parts: Catalogue = {
   'Practice||noun': 'Training',
   'Rehearse||verb': 'Proben',
   'Run||verb': 'Laufen',
-  'Runs||noun': 'Läufe',
+  'Past runs': 'Rückblick',
   Screens: 'Seiten',
   'Calls, newest first': 'Ansagen, neueste zuerst',
   '(tone)': '(Ton)',
-  'Drift over distance in seconds; the band holds the truth 19 times in 20':
-    'Abstand zum Plan in Sekunden über die Strecke; das Band enthält den wahren Wert in 19 von 20 Fällen',
+  'Seconds ahead or behind over the distance; the grey band holds the truth 19 times in 20':
+    'Sekunden Vorsprung oder Rückstand über die Strecke; das graue Band enthält die Wahrheit 19 von 20 Malen',
   ahead: 'Vorsprung',
   behind: 'Rückstand',
   'Nothing to draw yet': 'Noch nichts zu zeichnen',
@@ -57,4 +57,5 @@ export const parts: Catalogue = {
     one: '{seconds} Sekunde Rückstand, plus/minus {sd}',
     other: '{seconds} Sekunden Rückstand, plus/minus {sd}',
   },
+  'To the content': 'Zum Inhalt',
 };

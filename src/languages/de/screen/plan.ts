@@ -34,10 +34,10 @@ export const plan: Catalogue = {
   'Counted from the gun. The table shows what is left against them.':
     'Ab dem Startschuss gezählt. Die Tabelle zeigt, wie viel Luft noch bleibt.',
   'Where these figures come from': 'Woher diese Zahlen stammen',
-  'What you mean to do, kerb to kerb. Your clock is held against it at every step: {pace} per km makes the goal.':
-    'Was du vorhast, vom Start bis ins Ziel. Bei jedem Schritt wird deine Uhr daran gemessen: {pace} pro km ergibt die Zielzeit.',
-  'What you mean to do, kerb to kerb. Your clock is held against it at every step: {pace} per mi makes the goal.':
-    'Was du vorhast, vom Start bis ins Ziel. Bei jedem Schritt wird deine Uhr daran gemessen: {pace} pro mi ergibt die Zielzeit.',
+  'What you mean to run, from the line to the finish. An even {pace} per km makes the goal.':
+    'Was du laufen willst, vom Start bis ins Ziel. Gleichmäßige {pace} pro km ergeben die Zielzeit.',
+  'What you mean to run, from the line to the finish. An even {pace} per mi makes the goal.':
+    'Was du laufen willst, vom Start bis ins Ziel. Gleichmäßige {pace} pro Meile ergeben die Zielzeit.',
   'Your plan': 'Dein Plan',
   'The plan as a curve': 'Der Plan als Kurve',
   'Shown is the last plan that could be read.': 'Gezeigt wird der letzte lesbare Plan.',
@@ -213,4 +213,12 @@ export const plan: Catalogue = {
     'Das Rennen endet bei {distance} {unit}: Das hier liegt dahinter.',
   'The opening ends at {distance} {unit}: this lies before that.':
     'Die Startphase endet bei {distance} {unit}: Das hier liegt davor.',
+  'half-way||place': 'Hälfte',
+  'The plan ends at {time}: {n} s in hand on the goal of {goal}.':
+    'Der Plan endet bei {time}: {n} s unter der Zielzeit von {goal}.',
+  'The plan ends at {time}: {n} s over the goal of {goal}.':
+    'Der Plan endet bei {time}: {n} s über der Zielzeit von {goal}.',
+  'Hand it to another phone': 'An ein anderes Telefon geben',
+  'Second goal, pacer, rival, cut-offs': 'Zweite Zielzeit, Zugläufer, Rivale, Zeitlimits',
+  'My race': 'Mein Rennen',
 };

@@ -45,4 +45,10 @@ export const prepare: Catalogue = {
   'about {n} in 10': 'etwa {n} von 10',
   '{source} (recalled, not checked)': '{source} (aus dem Gedächtnis, nicht nachgeprüft)',
   'common practice, no source': 'gängige Praxis, ohne Quelle',
+  'Next: {step}': 'Weiter: {step}',
+  'Yours now, without stations and gels. Undo stands under Plan.':
+    'Jetzt deiner, ohne Verpflegungsstellen und Gels. Rückgängig geht unter Plan.',
+  'This is the plan of the demo race, with its stations and gels.':
+    'Das ist der Plan des Demo-Rennens, mit dessen Verpflegungsstellen und Gels.',
+  'Make it my own': 'Zu meinem machen',
 };

@@ -25,4 +25,13 @@ export const rehearse: Catalogue = {
   'pace /{unit}': 'Tempo /{unit}',
   finish: 'Ziel',
   'What was said': 'Was gesagt wurde',
+  'Your own race': 'Dein eigenes Rennen',
+  '{plan}: distance and goal; the course, food and the morning if you like.':
+    '{plan}: Distanz und Zielzeit; Strecke, Verpflegung und Morgen, wenn du magst.',
+  'Make a plan': 'Mach einen Plan',
+  'Hear it here, at home: choose “My plan” and press.': 'Hör ihn hier, zu Hause: Wähl „Mein Plan“ und drück.',
+  'On the day {check}, then {run}: the phone in a pocket, the earphones in.':
+    'Am Renntag {check}, dann {run}: das Telefon in die Tasche, die Kopfhörer ins Ohr.',
+  'check the phone': 'prüf das Telefon',
+  'switch on': 'schalt ein',
 };

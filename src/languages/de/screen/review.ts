@@ -13,7 +13,6 @@ export const review: Catalogue = {
   'Hear this call': 'Diese Ansage hören',
   'seconds ahead (+) or behind (−)': 'Sekunden Vorsprung (+) oder Rückstand (−)',
   'a call sounded': 'eine Ansage erklang',
-  Drift: 'Abstand zum Plan',
   'Splits against plan, as a table': 'Zwischenzeiten gegen den Plan, als Tabelle',
   split: 'Abschnitt',
   planned: 'geplant',
@@ -136,4 +135,8 @@ export const review: Catalogue = {
   'Next time: hold the plan against this result before setting the goal.':
     'Nächstes Mal: Halte den Plan gegen dieses Ergebnis, bevor du die Zielzeit setzt.',
   'Next time: the same again.': 'Nächstes Mal: noch einmal genauso.',
+  'Ahead or behind, over the distance': 'Vorsprung oder Rückstand über die Strecke',
+  '19 times in 20 within': '19 von 20 Malen darin',
+  'It came without a plan, so it is held against its own even pace; the calls are what would have been said.':
+    'Er kam ohne Plan und wird deshalb am eigenen gleichmäßigen Tempo gemessen; die Ansagen sind, was gesagt worden wäre.',
 };

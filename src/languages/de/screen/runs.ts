@@ -40,4 +40,6 @@ export const runs: Catalogue = {
   'a session': 'eine Einheit',
   'Threshold pace per km (quicker is higher)': 'Schwellentempo pro km (schneller ist höher)',
   'weeks, up to the last': 'Wochen, bis zur letzten',
+  'Opening: above 0 it was quicker than planned. Second half: above 0 it was slower than the first, hills taken out. Wander: how much the pace swings from one kilometre to the next.':
+    'Startphase: über 0 war sie schneller als geplant. Zweite Hälfte: über 0 war sie langsamer als die erste, Hügel herausgerechnet. Schwankung: wie sehr das Tempo von Kilometer zu Kilometer wechselt.',
 };

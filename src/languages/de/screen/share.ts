@@ -47,4 +47,5 @@ export const share: Catalogue = {
     'Dieser Code ist gleich am Anfang abgeschnitten. Kopiere ihn ganz.',
   'This code has been cut off: {here} of its {all} characters are here. Copy all of it.':
     'Dieser Code ist abgeschnitten: {here} von {all} Zeichen sind da. Kopiere ihn ganz.',
+  'Back to the plan': 'Zurück zum Plan',
 };

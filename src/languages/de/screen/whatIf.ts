@@ -28,8 +28,7 @@ export const whatIf: Catalogue = {
   'Another opening': 'Eine andere Startphase',
   'Goal made': 'Ziel erreicht',
   'Middle finish': 'Mittlere Zielzeit',
-  'Against even': 'Gegenüber 0 s',
-  '{n} s per km': '{n} s pro km',
+  'Against even, s': 'Gegen gleichmäßig, s',
   '± is one standard error from the thousand runs, not the doubt of the model, which is larger.':
     '± ist ein Standardfehler der tausend Läufe, nicht der Zweifel am Modell; der ist größer.',
   'They run as most do: the pace wanders by {wander} % over a kilometre, a water station costs {station} s.':
@@ -69,4 +68,5 @@ export const whatIf: Catalogue = {
     '{quicker} s pro km schneller über {distance}: gewinnt im Mittel etwa {n} s.',
   '{quicker} s per km quicker for {distance}: costs about {n} s on average.':
     '{quicker} s pro km schneller über {distance}: kostet im Mittel etwa {n} s.',
+  'Quicker by, s per km': 'Schneller um, s pro km',
 };

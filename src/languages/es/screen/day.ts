@@ -22,8 +22,8 @@ export const day: Catalogue = {
   'Next: {what}. Keep this page open.': 'Siguiente: {what}. Deja esta página abierta.',
   '{day}/{month}': '{day}/{month}',
   'The last two weeks': 'Las dos últimas semanas',
-  'With the date, your usual week and its distance, the last two weeks stand here: less of it, as quick as ever.':
-    'Con la fecha, tu semana habitual y su distancia, aquí están las dos últimas semanas: menos, e igual de rápido.',
+  'Fill in the date, your running days and your weekly distance to see the last two weeks day by day: less running, as quick as ever.':
+    'Escribe la fecha, tus días de carrera y tu distancia semanal para ver las dos últimas semanas día a día: correr menos, tan rápido como siempre.',
   'Less running, as quick as ever: {first} % less than your usual week, then {second} % less.':
     'Correr menos, igual de rápido: un {first} % menos que tu semana habitual, luego un {second} % menos.',
   'Date of the race': 'Fecha de la carrera',

@@ -44,7 +44,7 @@ export const fuel: Catalogue = {
   'Carbohydrate an hour': 'Hidratos por hora',
   'What you take': 'Qué tomas',
   'Carbohydrate in one': 'Hidratos en cada uno',
-  'It stands on the packet.': 'Lo pone en el envase.',
+  'The packet says it.': 'Lo pone en el envase.',
   'Body mass': 'Peso',
   'For breakfast and the days before. It stays on this device; leave it out and figures are for each kg.':
     'Para el desayuno y los días anteriores. Se queda en este dispositivo; si lo dejas vacío, las cifras son por cada kg.',

@@ -6,8 +6,8 @@ export const goal: Catalogue = {
     '¿Qué has corrido últimamente y qué dice de esta carrera? Un margen, no una promesa.',
   'What you know': 'Lo que sabes',
   'What it says': 'Lo que dice',
-  'Put in a result, and the range that it points to stands here.':
-    'Pon un resultado y aquí aparece el margen al que apunta.',
+  'Fill in a recent result to see which times it points to.':
+    'Escribe un resultado reciente para ver a qué tiempos apunta.',
   'What it would take': 'Lo que haría falta',
   'By formula': 'Por fórmula',
   '{n} of these come from your own {runs}.': {
@@ -15,7 +15,6 @@ export const goal: Catalogue = {
     other: '{n} de estos vienen de tus propias {runs}.',
   },
   'runs||noun': 'carreras',
-  'From||result': 'De',
   'Added||time': 'Añadido',
   '{distance} {unit} in {time}': '{distance} {unit} en {time}',
   'On a flat course on a normal day. “Added” is for weekly distance and for going long.':
@@ -27,8 +26,8 @@ export const goal: Catalogue = {
   'What the goal means': 'Qué significa el objetivo',
   '{perKm} per km, {perMile} per mile. By your plan:': '{perKm} por km, {perMile} por milla. Según tu plan:',
   'Heat and hills': 'Calor y cuestas',
-  'Put in the temperature, and a course with heights, and reasons to take the goal back stand here.':
-    'Pon la temperatura y un recorrido con alturas, y aquí aparecen motivos para rebajar el objetivo.',
+  'Fill in the temperature and open a course with heights to see what they ask of the goal.':
+    'Escribe la temperatura y abre un recorrido con alturas para ver qué exigen al objetivo.',
   'Nothing in what you gave speaks against the goal.':
     'Nada de lo que has dado habla en contra del objetivo.',
   'Revise:': 'Revísalo:',
@@ -46,13 +45,13 @@ export const goal: Catalogue = {
     'Carreras o pruebas corridas a tope. Dos distancias dicen más que una.',
   'Temperature at the race': 'Temperatura en la carrera',
   'Your goal': 'Tu objetivo',
-  'For {name}, {distance} {unit}. It stands in the plan at once.':
-    'Para {name}, {distance} {unit}. Pasa al plan al momento.',
+  'For {name}, {distance} {unit}. The plan follows at once.':
+    'Para {name}, {distance} {unit}. El plan lo sigue al momento.',
   'this race': 'esta carrera',
   'Middle of the range: {time}': 'Centro del margen: {time}',
   'Quick end of the likely range: {time}': 'Lado rápido del margen probable: {time}',
-  'Dark: half of runners with such results. Whole bar: four in five. Quicker is left.':
-    'Oscuro: la mitad de los corredores con esos resultados. Barra entera: cuatro de cada cinco. Más rápido, a la izquierda.',
+  'The inner bar holds half of runners with such results, the whole bar four in five. Quicker is left.':
+    'La barra interior abarca a la mitad de los corredores con tales resultados, la barra entera a cuatro de cada cinco. Más rápido queda a la izquierda.',
   'Likely {quick} to {slow}, middle {middle}; goal {goal}':
     'Probable de {quick} a {slow}, centro {middle}; objetivo {goal}',
   'middle {time}': 'centro {time}',
@@ -152,4 +151,5 @@ export const goal: Catalogue = {
     'Vickers y Vertosick 2016: las predicciones que conocen la distancia semanal son mejores; menos kilómetros, maratón más lenta',
   'How much a weekly kilometre counts is our own cautious figure (common practice, no source)':
     'Cuánto cuenta un kilómetro semanal es una cifra prudente nuestra (práctica común, sin fuente)',
+  Formula: 'Fórmula',
 };

@@ -25,7 +25,7 @@ export const paper: Catalogue = {
   'Cut-offs': 'Tiempos de corte',
   'Water and fuel': 'Agua y energía',
   'None in the plan.': 'Ninguno en el plan.',
-  'To mind': 'A tener en cuenta',
+  'Take care': 'A tener en cuenta',
   'Opening: to {place} at {pace}, {n} s per km slower than goal pace. No more than that.':
     'Apertura: hasta {place} a {pace}, {n} s por km más lento que el ritmo objetivo. No más que eso.',
   'Opening: to {place} at {pace}, {n} s per km quicker than goal pace. No more than that.':

@@ -5,12 +5,12 @@ export const parts: Catalogue = {
   'Practice||noun': 'Entreno',
   'Rehearse||verb': 'Ensayar',
   'Run||verb': 'Correr',
-  'Runs||noun': 'Carreras',
+  'Past runs': 'Historial',
   Screens: 'Pantallas',
   'Calls, newest first': 'Avisos, el último primero',
   '(tone)': '(tono)',
-  'Drift over distance in seconds; the band holds the truth 19 times in 20':
-    'Desvío en segundos según la distancia; la banda contiene la verdad 19 de cada 20 veces',
+  'Seconds ahead or behind over the distance; the grey band holds the truth 19 times in 20':
+    'Segundos por delante o por detrás a lo largo de la distancia; la banda gris contiene la verdad 19 de cada 20 veces',
   ahead: 'por delante',
   behind: 'por detrás',
   'Nothing to draw yet': 'Aún nada que dibujar',
@@ -57,4 +57,5 @@ export const parts: Catalogue = {
     one: '{seconds} segundo por detrás, más o menos {sd}',
     other: '{seconds} segundos por detrás, más o menos {sd}',
   },
+  'To the content': 'Al contenido',
 };

@@ -34,10 +34,10 @@ export const plan: Catalogue = {
   'Counted from the gun. The table shows what is left against them.':
     'Contados desde el disparo. La tabla muestra lo que queda hasta ellos.',
   'Where these figures come from': 'De dónde salen estas cifras',
-  'What you mean to do, kerb to kerb. Your clock is held against it at every step: {pace} per km makes the goal.':
-    'Lo que te propones, de principio a fin. Tu reloj se compara con ello a cada paso: {pace} por km da el objetivo.',
-  'What you mean to do, kerb to kerb. Your clock is held against it at every step: {pace} per mi makes the goal.':
-    'Lo que te propones, de principio a fin. Tu reloj se compara con ello a cada paso: {pace} por mi da el objetivo.',
+  'What you mean to run, from the line to the finish. An even {pace} per km makes the goal.':
+    'Lo que piensas correr, de la salida a la meta. {pace} constantes por km dan el objetivo.',
+  'What you mean to run, from the line to the finish. An even {pace} per mi makes the goal.':
+    'Lo que piensas correr, de la salida a la meta. {pace} constantes por milla dan el objetivo.',
   'Your plan': 'Tu plan',
   'The plan as a curve': 'El plan como curva',
   'Shown is the last plan that could be read.': 'Se muestra el último plan que se pudo leer.',
@@ -215,4 +215,12 @@ export const plan: Catalogue = {
     'La carrera termina en {distance} {unit}: esto queda más allá.',
   'The opening ends at {distance} {unit}: this lies before that.':
     'La apertura termina en {distance} {unit}: esto queda antes.',
+  'half-way||place': 'mitad',
+  'The plan ends at {time}: {n} s in hand on the goal of {goal}.':
+    'El plan termina en {time}: {n} s por debajo del objetivo de {goal}.',
+  'The plan ends at {time}: {n} s over the goal of {goal}.':
+    'El plan termina en {time}: {n} s por encima del objetivo de {goal}.',
+  'Hand it to another phone': 'Pasarlo a otro teléfono',
+  'Second goal, pacer, rival, cut-offs': 'Segundo objetivo, liebre, rival, tiempos de corte',
+  'My race': 'Mi carrera',
 };

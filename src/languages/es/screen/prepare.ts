@@ -45,4 +45,10 @@ export const prepare: Catalogue = {
   'about {n} in 10': 'unas {n} entre 10',
   '{source} (recalled, not checked)': '{source} (de memoria, sin comprobar)',
   'common practice, no source': 'práctica común, sin fuente',
+  'Next: {step}': 'Siguiente: {step}',
+  'Yours now, without stations and gels. Undo stands under Plan.':
+    'Ahora es tuyo, sin puestos ni geles. Deshacer está en Plan.',
+  'This is the plan of the demo race, with its stations and gels.':
+    'Este es el plan de la carrera de muestra, con sus puestos y geles.',
+  'Make it my own': 'Hacerlo mío',
 };

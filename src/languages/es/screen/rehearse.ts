@@ -26,4 +26,13 @@ export const rehearse: Catalogue = {
   'pace /{unit}': 'ritmo /{unit}',
   finish: 'meta',
   'What was said': 'Qué se dijo',
+  'Your own race': 'Tu propia carrera',
+  '{plan}: distance and goal; the course, food and the morning if you like.':
+    '{plan}: distancia y objetivo; el recorrido, la comida y la mañana si quieres.',
+  'Make a plan': 'Haz un plan',
+  'Hear it here, at home: choose “My plan” and press.': 'Escúchalo aquí, en casa: elige «Mi plan» y pulsa.',
+  'On the day {check}, then {run}: the phone in a pocket, the earphones in.':
+    'El día, {check} y luego {run}: el teléfono en el bolsillo, los auriculares puestos.',
+  'check the phone': 'comprueba el teléfono',
+  'switch on': 'enciende',
 };

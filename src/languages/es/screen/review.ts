@@ -13,7 +13,6 @@ export const review: Catalogue = {
   'Hear this call': 'Oír este aviso',
   'seconds ahead (+) or behind (−)': 'segundos por delante (+) o por detrás (−)',
   'a call sounded': 'sonó un aviso',
-  Drift: 'Desvío',
   'Splits against plan, as a table': 'Parciales frente al plan, como tabla',
   split: 'parcial',
   planned: 'previsto',
@@ -130,4 +129,8 @@ export const review: Catalogue = {
   'Next time: hold the plan against this result before setting the goal.':
     'La próxima vez: compara el plan con este resultado antes de fijar el objetivo.',
   'Next time: the same again.': 'La próxima vez: lo mismo otra vez.',
+  'Ahead or behind, over the distance': 'Por delante o por detrás, a lo largo de la distancia',
+  '19 times in 20 within': '19 de cada 20 veces dentro',
+  'It came without a plan, so it is held against its own even pace; the calls are what would have been said.':
+    'Vino sin plan, así que se compara con su propio ritmo constante; los avisos son lo que se habría dicho.',
 };

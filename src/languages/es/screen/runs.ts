@@ -40,4 +40,6 @@ export const runs: Catalogue = {
   'a session': 'una sesión',
   'Threshold pace per km (quicker is higher)': 'Ritmo de umbral por km (más rápido, más arriba)',
   'weeks, up to the last': 'semanas, hasta la última',
+  'Opening: above 0 it was quicker than planned. Second half: above 0 it was slower than the first, hills taken out. Wander: how much the pace swings from one kilometre to the next.':
+    'Apertura: por encima de 0 fue más rápida de lo planeado. Segunda mitad: por encima de 0 fue más lenta que la primera, descontadas las cuestas. Vaivén: cuánto cambia el ritmo de un kilómetro a otro.',
 };

@@ -47,4 +47,5 @@ export const share: Catalogue = {
     'Este código está cortado justo al principio. Cópialo entero.',
   'This code has been cut off: {here} of its {all} characters are here. Copy all of it.':
     'Este código está cortado: hay {here} de sus {all} caracteres. Cópialo entero.',
+  'Back to the plan': 'Volver al plan',
 };

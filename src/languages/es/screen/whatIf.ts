@@ -28,8 +28,7 @@ export const whatIf: Catalogue = {
   'Another opening': 'Otra apertura',
   'Goal made': 'Objetivo logrado',
   'Middle finish': 'Meta del centro',
-  'Against even': 'Frente a pareja',
-  '{n} s per km': '{n} s por km',
+  'Against even, s': 'Frente a constante, s',
   '± is one standard error from the thousand runs, not the doubt of the model, which is larger.':
     '± es un error estándar de las mil carreras, no la duda del modelo, que es mayor.',
   'They run as most do: the pace wanders by {wander} % over a kilometre, a water station costs {station} s.':
@@ -69,4 +68,5 @@ export const whatIf: Catalogue = {
     '{quicker} s por km más rápido durante {distance}: gana unos {n} s de media.',
   '{quicker} s per km quicker for {distance}: costs about {n} s on average.':
     '{quicker} s por km más rápido durante {distance}: cuesta unos {n} s de media.',
+  'Quicker by, s per km': 'Más rápido en, s por km',
 };

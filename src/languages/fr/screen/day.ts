@@ -22,8 +22,8 @@ export const day: Catalogue = {
   'Next: {what}. Keep this page open.': 'À suivre : {what}. Garde cette page ouverte.',
   '{day}/{month}': '{day}/{month}',
   'The last two weeks': 'Les deux dernières semaines',
-  'With the date, your usual week and its distance, the last two weeks stand here: less of it, as quick as ever.':
-    'Avec la date, tes jours habituels et tes kilomètres par semaine, les deux dernières semaines apparaissent ici : moins de course, toujours aussi vite.',
+  'Fill in the date, your running days and your weekly distance to see the last two weeks day by day: less running, as quick as ever.':
+    'Indique la date, tes jours de course et ta distance par semaine pour voir les deux dernières semaines jour par jour : courir moins, aussi vite que d’habitude.',
   'Less running, as quick as ever: {first} % less than your usual week, then {second} % less.':
     'Courir moins, toujours aussi vite : {first} % de moins que ta semaine habituelle, puis {second} % de moins.',
   'Date of the race': 'Date de la course',

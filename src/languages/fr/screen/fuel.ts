@@ -44,7 +44,7 @@ export const fuel: Catalogue = {
   'Carbohydrate an hour': 'Glucides par heure',
   'What you take': 'Ce que tu prends',
   'Carbohydrate in one': 'Glucides dans un',
-  'It stands on the packet.': 'C’est écrit sur l’emballage.',
+  'The packet says it.': 'C’est écrit sur l’emballage.',
   'Body mass': 'Poids',
   'For breakfast and the days before. It stays on this device; leave it out and figures are for each kg.':
     'Pour le petit déjeuner et les jours d’avant. Il reste sur cet appareil ; sans lui, les chiffres sont par kg.',

@@ -6,8 +6,8 @@ export const goal: Catalogue = {
     'Qu’as-tu couru ces derniers temps, et qu’est-ce que cela dit de cette course ? Une fourchette, pas une promesse.',
   'What you know': 'Ce que tu sais',
   'What it says': 'Ce que cela dit',
-  'Put in a result, and the range that it points to stands here.':
-    'Entre un résultat, et la fourchette qu’il indique apparaît ici.',
+  'Fill in a recent result to see which times it points to.':
+    'Entre un résultat récent pour voir vers quels temps il pointe.',
   'What it would take': 'Ce qu’il faudrait',
   'By formula': 'Par formule',
   '{n} of these come from your own {runs}.': {
@@ -15,7 +15,6 @@ export const goal: Catalogue = {
     other: '{n} d’entre eux viennent de tes propres {runs}.',
   },
   'runs||noun': 'sorties',
-  'From||result': 'D’après',
   'Added||time': 'Ajout',
   '{distance} {unit} in {time}': '{distance} {unit} en {time}',
   'On a flat course on a normal day. “Added” is for weekly distance and for going long.':
@@ -27,8 +26,8 @@ export const goal: Catalogue = {
   'What the goal means': 'Ce que l’objectif veut dire',
   '{perKm} per km, {perMile} per mile. By your plan:': '{perKm} par km, {perMile} par mile. Selon ton plan :',
   'Heat and hills': 'Chaleur et côtes',
-  'Put in the temperature, and a course with heights, and reasons to take the goal back stand here.':
-    'Entre la température et un parcours avec altitudes, et les raisons de revoir l’objectif apparaissent ici.',
+  'Fill in the temperature and open a course with heights to see what they ask of the goal.':
+    'Indique la température et ouvre un parcours avec altitudes pour voir ce qu’ils demandent à l’objectif.',
   'Nothing in what you gave speaks against the goal.': 'Rien dans tes données ne s’oppose à l’objectif.',
   'Revise:': 'À revoir :',
   'Consider:': 'À considérer :',
@@ -45,13 +44,13 @@ export const goal: Catalogue = {
     'Des courses ou des tests courus à fond. Deux distances en disent plus qu’une.',
   'Temperature at the race': 'Température pendant la course',
   'Your goal': 'Ton objectif',
-  'For {name}, {distance} {unit}. It stands in the plan at once.':
-    'Pour {name}, {distance} {unit}. Il entre aussitôt dans le plan.',
+  'For {name}, {distance} {unit}. The plan follows at once.':
+    'Pour {name}, {distance} {unit}. Le plan suit aussitôt.',
   'this race': 'cette course',
   'Middle of the range: {time}': 'Milieu de la fourchette : {time}',
   'Quick end of the likely range: {time}': 'Limite rapide de la fourchette probable : {time}',
-  'Dark: half of runners with such results. Whole bar: four in five. Quicker is left.':
-    'Foncé : la moitié des coureurs avec de tels résultats. Barre entière : quatre sur cinq. Le plus rapide est à gauche.',
+  'The inner bar holds half of runners with such results, the whole bar four in five. Quicker is left.':
+    'La barre intérieure contient la moitié des coureurs avec de tels résultats, la barre entière quatre sur cinq. Plus vite est à gauche.',
   'Likely {quick} to {slow}, middle {middle}; goal {goal}':
     'Probable : {quick} à {slow}, milieu {middle} ; objectif {goal}',
   'middle {time}': 'milieu {time}',
@@ -152,4 +151,5 @@ export const goal: Catalogue = {
     'Vickers et Vertosick 2016 : les prévisions qui connaissent les kilomètres par semaine sont meilleures ; moins de kilomètres, marathon plus lent',
   'How much a weekly kilometre counts is our own cautious figure (common practice, no source)':
     'Le poids d’un kilomètre par semaine est notre propre chiffre prudent (pratique courante, sans source)',
+  Formula: 'Formule',
 };

@@ -25,7 +25,7 @@ export const paper: Catalogue = {
   'Cut-offs': 'Barrières horaires',
   'Water and fuel': 'Eau et ravitaillement',
   'None in the plan.': 'Rien dans le plan.',
-  'To mind': 'À retenir',
+  'Take care': 'À retenir',
   'Opening: to {place} at {pace}, {n} s per km slower than goal pace. No more than that.':
     'Début : jusqu’à {place} à {pace}, {n} s par km plus lent que l’allure objectif. Pas davantage.',
   'Opening: to {place} at {pace}, {n} s per km quicker than goal pace. No more than that.':

@@ -5,12 +5,12 @@ export const parts: Catalogue = {
   'Practice||noun': 'Séances',
   'Rehearse||verb': 'Répéter',
   'Run||verb': 'Courir',
-  'Runs||noun': 'Sorties',
+  'Past runs': 'Sorties passées',
   Screens: 'Écrans',
   'Calls, newest first': 'Annonces, la plus récente d’abord',
   '(tone)': '(son)',
-  'Drift over distance in seconds; the band holds the truth 19 times in 20':
-    'Écart au plan en secondes selon la distance ; la bande contient la vraie valeur 19 fois sur 20',
+  'Seconds ahead or behind over the distance; the grey band holds the truth 19 times in 20':
+    'Secondes d’avance ou de retard sur la distance ; la bande grise contient la vérité 19 fois sur 20',
   ahead: 'avance',
   behind: 'retard',
   'Nothing to draw yet': 'Rien à dessiner pour l’instant',
@@ -57,4 +57,5 @@ export const parts: Catalogue = {
     one: '{seconds} seconde de retard, à {sd} près',
     other: '{seconds} secondes de retard, à {sd} près',
   },
+  'To the content': 'Au contenu',
 };

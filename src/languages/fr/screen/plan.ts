@@ -34,10 +34,10 @@ export const plan: Catalogue = {
   'Counted from the gun. The table shows what is left against them.':
     'Comptées depuis le coup de pistolet. Le tableau montre la marge qui reste.',
   'Where these figures come from': 'D’où viennent ces chiffres',
-  'What you mean to do, kerb to kerb. Your clock is held against it at every step: {pace} per km makes the goal.':
-    'Ce que tu comptes faire, du départ à l’arrivée. À chaque pas, ton chrono y est comparé : {pace} par km fait l’objectif.',
-  'What you mean to do, kerb to kerb. Your clock is held against it at every step: {pace} per mi makes the goal.':
-    'Ce que tu comptes faire, du départ à l’arrivée. À chaque pas, ton chrono y est comparé : {pace} par mi fait l’objectif.',
+  'What you mean to run, from the line to the finish. An even {pace} per km makes the goal.':
+    'Ce que tu comptes courir, de la ligne à l’arrivée. Un régulier {pace} par km fait l’objectif.',
+  'What you mean to run, from the line to the finish. An even {pace} per mi makes the goal.':
+    'Ce que tu comptes courir, de la ligne à l’arrivée. Un régulier {pace} par mile fait l’objectif.',
   'Your plan': 'Ton plan',
   'The plan as a curve': 'Le plan en courbe',
   'Shown is the last plan that could be read.': 'Affiché : le dernier plan lisible.',
@@ -215,4 +215,12 @@ export const plan: Catalogue = {
     'La course finit à {distance} {unit} : ceci est au-delà.',
   'The opening ends at {distance} {unit}: this lies before that.':
     'Le début finit à {distance} {unit} : ceci est avant.',
+  'half-way||place': 'mi-course',
+  'The plan ends at {time}: {n} s in hand on the goal of {goal}.':
+    'Le plan finit en {time} : {n} s sous l’objectif de {goal}.',
+  'The plan ends at {time}: {n} s over the goal of {goal}.':
+    'Le plan finit en {time} : {n} s au-dessus de l’objectif de {goal}.',
+  'Hand it to another phone': 'Passer à un autre téléphone',
+  'Second goal, pacer, rival, cut-offs': 'Deuxième objectif, meneur, rival, barrières horaires',
+  'My race': 'Ma course',
 };

@@ -45,4 +45,10 @@ export const prepare: Catalogue = {
   'about {n} in 10': 'environ {n} sur 10',
   '{source} (recalled, not checked)': '{source} (de mémoire, non vérifié)',
   'common practice, no source': 'pratique courante, sans source',
+  'Next: {step}': 'Suite : {step}',
+  'Yours now, without stations and gels. Undo stands under Plan.':
+    'À toi maintenant, sans ravitaillements ni gels. Annuler se trouve sous Plan.',
+  'This is the plan of the demo race, with its stations and gels.':
+    'Ceci est le plan de la course de démonstration, avec ses ravitaillements et ses gels.',
+  'Make it my own': 'En faire le mien',
 };

@@ -25,4 +25,14 @@ export const rehearse: Catalogue = {
   'pace /{unit}': 'allure /{unit}',
   finish: 'arrivée',
   'What was said': 'Ce qui a été dit',
+  'Your own race': 'Ta propre course',
+  '{plan}: distance and goal; the course, food and the morning if you like.':
+    '{plan} : distance et objectif ; le parcours, les ravitaillements et le matin si tu veux.',
+  'Make a plan': 'Fais un plan',
+  'Hear it here, at home: choose “My plan” and press.':
+    'Écoute-le ici, à la maison : choisis « Mon plan » et appuie.',
+  'On the day {check}, then {run}: the phone in a pocket, the earphones in.':
+    'Le jour J, {check}, puis {run} : le téléphone en poche, les écouteurs aux oreilles.',
+  'check the phone': 'vérifie le téléphone',
+  'switch on': 'allume',
 };

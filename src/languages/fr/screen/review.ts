@@ -13,7 +13,6 @@ export const review: Catalogue = {
   'Hear this call': 'Écouter cette annonce',
   'seconds ahead (+) or behind (−)': 'secondes d’avance (+) ou de retard (−)',
   'a call sounded': 'une annonce a retenti',
-  Drift: 'Écart au plan',
   'Splits against plan, as a table': 'Partiels face au plan, en tableau',
   split: 'partiel',
   planned: 'prévu',
@@ -136,4 +135,8 @@ export const review: Catalogue = {
   'Next time: hold the plan against this result before setting the goal.':
     'La prochaine fois : confronte le plan à ce résultat avant de fixer l’objectif.',
   'Next time: the same again.': 'La prochaine fois : pareil.',
+  'Ahead or behind, over the distance': 'Avance ou retard, sur la distance',
+  '19 times in 20 within': '19 fois sur 20 dedans',
+  'It came without a plan, so it is held against its own even pace; the calls are what would have been said.':
+    'Elle est venue sans plan : elle est comparée à sa propre allure régulière ; les annonces sont ce qui aurait été dit.',
 };

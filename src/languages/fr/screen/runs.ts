@@ -40,4 +40,6 @@ export const runs: Catalogue = {
   'a session': 'une séance',
   'Threshold pace per km (quicker is higher)': 'Allure au seuil par km (plus vite, plus haut)',
   'weeks, up to the last': 'semaines, jusqu’à la dernière',
+  'Opening: above 0 it was quicker than planned. Second half: above 0 it was slower than the first, hills taken out. Wander: how much the pace swings from one kilometre to the next.':
+    'Début : au-dessus de 0, plus vite que prévu. Seconde moitié : au-dessus de 0, plus lente que la première, côtes déduites. Fluctuation : combien l’allure change d’un kilomètre à l’autre.',
 };

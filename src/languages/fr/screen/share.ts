@@ -47,4 +47,5 @@ export const share: Catalogue = {
     'Ce code a été coupé dès le début. Copie-le en entier.',
   'This code has been cut off: {here} of its {all} characters are here. Copy all of it.':
     'Ce code a été coupé : {here} de ses {all} caractères sont là. Copie-le en entier.',
+  'Back to the plan': 'Retour au plan',
 };

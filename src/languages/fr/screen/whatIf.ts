@@ -29,8 +29,7 @@ export const whatIf: Catalogue = {
   'Another opening': 'Un autre début',
   'Goal made': 'Objectif tenu',
   'Middle finish': 'Arrivée du milieu',
-  'Against even': 'Face à 0 s',
-  '{n} s per km': '{n} s par km',
+  'Against even, s': 'Contre régulier, s',
   '± is one standard error from the thousand runs, not the doubt of the model, which is larger.':
     '± est l’erreur type de mille courses, pas le doute sur le modèle, qui est plus grand.',
   'They run as most do: the pace wanders by {wander} % over a kilometre, a water station costs {station} s.':
@@ -70,4 +69,5 @@ export const whatIf: Catalogue = {
     '{quicker} s par km plus vite sur {distance} : gagne environ {n} s en moyenne.',
   '{quicker} s per km quicker for {distance}: costs about {n} s on average.':
     '{quicker} s par km plus vite sur {distance} : coûte environ {n} s en moyenne.',
+  'Quicker by, s per km': 'Plus vite de, s par km',
 };

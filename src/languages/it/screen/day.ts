@@ -22,8 +22,8 @@ export const day: Catalogue = {
   'Next: {what}. Keep this page open.': 'Poi: {what}. Tieni aperta questa pagina.',
   '{day}/{month}': '{day}/{month}',
   'The last two weeks': 'Le ultime due settimane',
-  'With the date, your usual week and its distance, the last two weeks stand here: less of it, as quick as ever.':
-    'Con la data, la tua settimana solita e la sua distanza, qui ci sono le ultime due settimane: meno corsa, veloce come sempre.',
+  'Fill in the date, your running days and your weekly distance to see the last two weeks day by day: less running, as quick as ever.':
+    'Scrivi la data, i tuoi giorni di corsa e la distanza settimanale per vedere le ultime due settimane giorno per giorno: correre meno, veloce come sempre.',
   'Less running, as quick as ever: {first} % less than your usual week, then {second} % less.':
     'Meno corsa, veloce come sempre: {first} % in meno della tua settimana solita, poi {second} % in meno.',
   'Date of the race': 'Data della gara',

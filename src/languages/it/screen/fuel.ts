@@ -44,7 +44,7 @@ export const fuel: Catalogue = {
   'Carbohydrate an hour': 'Carboidrati l’ora',
   'What you take': 'Che cosa prendi',
   'Carbohydrate in one': 'Carboidrati in uno',
-  'It stands on the packet.': 'È scritto sulla confezione.',
+  'The packet says it.': 'È scritto sulla confezione.',
   'Body mass': 'Peso',
   'For breakfast and the days before. It stays on this device; leave it out and figures are for each kg.':
     'Per la colazione e i giorni prima. Resta su questo dispositivo; se lo lasci vuoto, le cifre sono per ogni kg.',

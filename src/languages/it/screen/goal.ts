@@ -6,8 +6,8 @@ export const goal: Catalogue = {
     'Che cosa hai corso di recente, e che cosa dice di questa gara? Un intervallo, non una promessa.',
   'What you know': 'Quello che sai',
   'What it says': 'Quello che dice',
-  'Put in a result, and the range that it points to stands here.':
-    'Metti un risultato e qui compare l’intervallo a cui punta.',
+  'Fill in a recent result to see which times it points to.':
+    'Scrivi un risultato recente per vedere a quali tempi porta.',
   'What it would take': 'Che cosa ci vorrebbe',
   'By formula': 'Per formula',
   '{n} of these come from your own {runs}.': {
@@ -15,7 +15,6 @@ export const goal: Catalogue = {
     other: '{n} di questi vengono dalle tue {runs}.',
   },
   'runs||noun': 'corse',
-  'From||result': 'Da',
   'Added||time': 'Aggiunto',
   '{distance} {unit} in {time}': '{distance} {unit} in {time}',
   'On a flat course on a normal day. “Added” is for weekly distance and for going long.':
@@ -28,8 +27,8 @@ export const goal: Catalogue = {
   '{perKm} per km, {perMile} per mile. By your plan:':
     '{perKm} al km, {perMile} al miglio. Secondo il tuo piano:',
   'Heat and hills': 'Caldo e salite',
-  'Put in the temperature, and a course with heights, and reasons to take the goal back stand here.':
-    'Metti la temperatura e un percorso con le quote, e qui compaiono motivi per abbassare l’obiettivo.',
+  'Fill in the temperature and open a course with heights to see what they ask of the goal.':
+    'Scrivi la temperatura e apri un percorso con le quote per vedere che cosa chiedono all’obiettivo.',
   'Nothing in what you gave speaks against the goal.': 'Niente di ciò che hai dato parla contro l’obiettivo.',
   'Revise:': 'Rivedi:',
   'Consider:': 'Considera:',
@@ -46,13 +45,13 @@ export const goal: Catalogue = {
     'Gare o prove corse al massimo. Due distanze dicono più di una.',
   'Temperature at the race': 'Temperatura in gara',
   'Your goal': 'Il tuo obiettivo',
-  'For {name}, {distance} {unit}. It stands in the plan at once.':
-    'Per {name}, {distance} {unit}. Va subito nel piano.',
+  'For {name}, {distance} {unit}. The plan follows at once.':
+    'Per {name}, {distance} {unit}. Il piano segue subito.',
   'this race': 'questa gara',
   'Middle of the range: {time}': 'Centro dell’intervallo: {time}',
   'Quick end of the likely range: {time}': 'Lato veloce dell’intervallo probabile: {time}',
-  'Dark: half of runners with such results. Whole bar: four in five. Quicker is left.':
-    'Scuro: metà dei corridori con risultati simili. Barra intera: quattro su cinque. Più veloce è a sinistra.',
+  'The inner bar holds half of runners with such results, the whole bar four in five. Quicker is left.':
+    'La barra interna contiene metà di chi ha tali risultati, la barra intera quattro su cinque. Più veloce è a sinistra.',
   'Likely {quick} to {slow}, middle {middle}; goal {goal}':
     'Probabile da {quick} a {slow}, centro {middle}; obiettivo {goal}',
   'middle {time}': 'centro {time}',
@@ -151,4 +150,5 @@ export const goal: Catalogue = {
     'Vickers e Vertosick 2016: le previsioni che conoscono la distanza settimanale sono migliori; meno chilometri, maratona più lenta',
   'How much a weekly kilometre counts is our own cautious figure (common practice, no source)':
     'Quanto conta un chilometro settimanale è una nostra cifra prudente (pratica comune, nessuna fonte)',
+  Formula: 'Formula',
 };

@@ -25,7 +25,7 @@ export const paper: Catalogue = {
   'Cut-offs': 'Tempi limite',
   'Water and fuel': 'Acqua ed energia',
   'None in the plan.': 'Nessuno nel piano.',
-  'To mind': 'Da tenere a mente',
+  'Take care': 'Da tenere a mente',
   'Opening: to {place} at {pace}, {n} s per km slower than goal pace. No more than that.':
     'Apertura: fino a {place} a {pace}, {n} s al km più lento del passo obiettivo. Non di più.',
   'Opening: to {place} at {pace}, {n} s per km quicker than goal pace. No more than that.':

@@ -5,12 +5,12 @@ export const parts: Catalogue = {
   'Practice||noun': 'Allenamento',
   'Rehearse||verb': 'Prova',
   'Run||verb': 'Corsa',
-  'Runs||noun': 'Corse',
+  'Past runs': 'Corse fatte',
   Screens: 'Schermate',
   'Calls, newest first': 'Avvisi, il più recente prima',
   '(tone)': '(suono)',
-  'Drift over distance in seconds; the band holds the truth 19 times in 20':
-    'Scarto in secondi lungo la distanza; la fascia contiene il vero 19 volte su 20',
+  'Seconds ahead or behind over the distance; the grey band holds the truth 19 times in 20':
+    'Secondi di vantaggio o di ritardo lungo la distanza; la fascia grigia contiene la verità 19 volte su 20',
   ahead: 'avanti',
   behind: 'indietro',
   'Nothing to draw yet': 'Ancora niente da disegnare',
@@ -57,4 +57,5 @@ export const parts: Catalogue = {
     one: '{seconds} secondo indietro, più o meno {sd}',
     other: '{seconds} secondi indietro, più o meno {sd}',
   },
+  'To the content': 'Al contenuto',
 };

@@ -34,10 +34,10 @@ export const plan: Catalogue = {
   'Counted from the gun. The table shows what is left against them.':
     'Contati dallo sparo. La tabella mostra quanto manca.',
   'Where these figures come from': 'Da dove vengono queste cifre',
-  'What you mean to do, kerb to kerb. Your clock is held against it at every step: {pace} per km makes the goal.':
-    'Che cosa vuoi fare, dall’inizio alla fine. Il tuo orologio vi si confronta a ogni passo: {pace} al km dà l’obiettivo.',
-  'What you mean to do, kerb to kerb. Your clock is held against it at every step: {pace} per mi makes the goal.':
-    'Che cosa vuoi fare, dall’inizio alla fine. Il tuo orologio vi si confronta a ogni passo: {pace} al miglio dà l’obiettivo.',
+  'What you mean to run, from the line to the finish. An even {pace} per km makes the goal.':
+    'Quello che vuoi correre, dalla partenza al traguardo. Un costante {pace} per km fa l’obiettivo.',
+  'What you mean to run, from the line to the finish. An even {pace} per mi makes the goal.':
+    'Quello che vuoi correre, dalla partenza al traguardo. Un costante {pace} per miglio fa l’obiettivo.',
   'Your plan': 'Il tuo piano',
   'The plan as a curve': 'Il piano come curva',
   'Shown is the last plan that could be read.': 'Si vede l’ultimo piano che si è potuto leggere.',
@@ -212,4 +212,12 @@ export const plan: Catalogue = {
     'La gara finisce a {distance} {unit}: questo è oltre.',
   'The opening ends at {distance} {unit}: this lies before that.':
     'L’apertura finisce a {distance} {unit}: questo è prima.',
+  'half-way||place': 'metà',
+  'The plan ends at {time}: {n} s in hand on the goal of {goal}.':
+    'Il piano finisce in {time}: {n} s sotto l’obiettivo di {goal}.',
+  'The plan ends at {time}: {n} s over the goal of {goal}.':
+    'Il piano finisce in {time}: {n} s sopra l’obiettivo di {goal}.',
+  'Hand it to another phone': 'Passalo a un altro telefono',
+  'Second goal, pacer, rival, cut-offs': 'Secondo obiettivo, pacer, rivale, tempi limite',
+  'My race': 'La mia gara',
 };

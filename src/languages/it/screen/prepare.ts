@@ -45,4 +45,10 @@ export const prepare: Catalogue = {
   'about {n} in 10': 'circa {n} su 10',
   '{source} (recalled, not checked)': '{source} (a memoria, non controllato)',
   'common practice, no source': 'pratica comune, nessuna fonte',
+  'Next: {step}': 'Avanti: {step}',
+  'Yours now, without stations and gels. Undo stands under Plan.':
+    'Ora è tuo, senza ristori né gel. Annulla è sotto Piano.',
+  'This is the plan of the demo race, with its stations and gels.':
+    'Questo è il piano della gara di esempio, con i suoi ristori e gel.',
+  'Make it my own': 'Farlo mio',
 };

@@ -26,4 +26,14 @@ export const rehearse: Catalogue = {
   'pace /{unit}': 'passo /{unit}',
   finish: 'arrivo',
   'What was said': 'Che cosa si è detto',
+  'Your own race': 'La tua gara',
+  '{plan}: distance and goal; the course, food and the morning if you like.':
+    '{plan}: distanza e obiettivo; percorso, cibo e mattino se vuoi.',
+  'Make a plan': 'Fai un piano',
+  'Hear it here, at home: choose “My plan” and press.':
+    'Ascoltalo qui, a casa: scegli «Il mio piano» e premi.',
+  'On the day {check}, then {run}: the phone in a pocket, the earphones in.':
+    'Il giorno {check}, poi {run}: il telefono in tasca, gli auricolari nelle orecchie.',
+  'check the phone': 'controlla il telefono',
+  'switch on': 'accendi',
 };

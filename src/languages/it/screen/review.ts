@@ -13,7 +13,6 @@ export const review: Catalogue = {
   'Hear this call': 'Ascolta questo avviso',
   'seconds ahead (+) or behind (−)': 'secondi avanti (+) o indietro (−)',
   'a call sounded': 'è suonato un avviso',
-  Drift: 'Scarto',
   'Splits against plan, as a table': 'Parziali e piano, come tabella',
   split: 'parziale',
   planned: 'previsto',
@@ -134,4 +133,8 @@ export const review: Catalogue = {
   'Next time: hold the plan against this result before setting the goal.':
     'La prossima volta: confronta il piano con questo risultato prima di fissare l’obiettivo.',
   'Next time: the same again.': 'La prossima volta: lo stesso di nuovo.',
+  'Ahead or behind, over the distance': 'Vantaggio o ritardo, lungo la distanza',
+  '19 times in 20 within': '19 volte su 20 qui dentro',
+  'It came without a plan, so it is held against its own even pace; the calls are what would have been said.':
+    'È arrivata senza piano, perciò si confronta con il suo stesso passo costante; gli annunci sono ciò che si sarebbe detto.',
 };

@@ -40,4 +40,6 @@ export const runs: Catalogue = {
   'a session': 'una seduta',
   'Threshold pace per km (quicker is higher)': 'Passo di soglia al km (più veloce è più in alto)',
   'weeks, up to the last': 'settimane, fino all’ultima',
+  'Opening: above 0 it was quicker than planned. Second half: above 0 it was slower than the first, hills taken out. Wander: how much the pace swings from one kilometre to the next.':
+    'Apertura: sopra 0 è stata più veloce del previsto. Seconda metà: sopra 0 è stata più lenta della prima, tolte le salite. Oscillazione: quanto cambia il passo da un chilometro all’altro.',
 };

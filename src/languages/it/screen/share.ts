@@ -47,4 +47,5 @@ export const share: Catalogue = {
     'Questo codice è tagliato proprio all’inizio. Copialo tutto.',
   'This code has been cut off: {here} of its {all} characters are here. Copy all of it.':
     'Questo codice è tagliato: ci sono {here} dei suoi {all} caratteri. Copialo tutto.',
+  'Back to the plan': 'Torna al piano',
 };

@@ -28,8 +28,7 @@ export const whatIf: Catalogue = {
   'Another opening': 'Un’altra apertura',
   'Goal made': 'Obiettivo raggiunto',
   'Middle finish': 'Arrivo di mezzo',
-  'Against even': 'Rispetto a costante',
-  '{n} s per km': '{n} s al km',
+  'Against even, s': 'Contro costante, s',
   '± is one standard error from the thousand runs, not the doubt of the model, which is larger.':
     '± è un errore standard delle mille corse, non il dubbio del modello, che è maggiore.',
   'They run as most do: the pace wanders by {wander} % over a kilometre, a water station costs {station} s.':
@@ -69,4 +68,5 @@ export const whatIf: Catalogue = {
     '{quicker} s al km più veloce per {distance}: guadagna in media circa {n} s.',
   '{quicker} s per km quicker for {distance}: costs about {n} s on average.':
     '{quicker} s al km più veloce per {distance}: costa in media circa {n} s.',
+  'Quicker by, s per km': 'Più veloce di, s per km',
 };

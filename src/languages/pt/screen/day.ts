@@ -22,8 +22,8 @@ export const day: Catalogue = {
   'Next: {what}. Keep this page open.': 'A seguir: {what}. Deixe esta página aberta.',
   '{day}/{month}': '{day}/{month}',
   'The last two weeks': 'As duas últimas semanas',
-  'With the date, your usual week and its distance, the last two weeks stand here: less of it, as quick as ever.':
-    'Com a data, a sua semana normal e a distância dela, as duas últimas semanas ficam aqui: menos, e tão rápido como sempre.',
+  'Fill in the date, your running days and your weekly distance to see the last two weeks day by day: less running, as quick as ever.':
+    'Indique a data, os seus dias de corrida e a distância semanal para ver as duas últimas semanas dia a dia: correr menos, tão rápido como sempre.',
   'Less running, as quick as ever: {first} % less than your usual week, then {second} % less.':
     'Menos corrida, tão rápida como sempre: {first} % a menos que a sua semana normal, depois {second} % a menos.',
   'Date of the race': 'Data da prova',

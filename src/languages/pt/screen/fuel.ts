@@ -44,7 +44,7 @@ export const fuel: Catalogue = {
   'Carbohydrate an hour': 'Carboidrato por hora',
   'What you take': 'O que você toma',
   'Carbohydrate in one': 'Carboidrato em cada um',
-  'It stands on the packet.': 'Está na embalagem.',
+  'The packet says it.': 'Está na embalagem.',
   'Body mass': 'Peso',
   'For breakfast and the days before. It stays on this device; leave it out and figures are for each kg.':
     'Para o café da manhã e os dias antes. Fica neste aparelho; se deixar vazio, os números são para cada kg.',

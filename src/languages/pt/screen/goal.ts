@@ -6,8 +6,8 @@ export const goal: Catalogue = {
     'O que você correu ultimamente, e o que isso diz desta prova? Uma faixa, não uma promessa.',
   'What you know': 'O que você sabe',
   'What it says': 'O que isso diz',
-  'Put in a result, and the range that it points to stands here.':
-    'Ponha um resultado e a faixa para a qual ele aponta aparece aqui.',
+  'Fill in a recent result to see which times it points to.':
+    'Escreva um resultado recente para ver que tempos ele indica.',
   'What it would take': 'O que seria preciso',
   'By formula': 'Por fórmula',
   '{n} of these come from your own {runs}.': {
@@ -15,7 +15,6 @@ export const goal: Catalogue = {
     other: '{n} destes vêm das suas próprias {runs}.',
   },
   'runs||noun': 'corridas',
-  'From||result': 'De',
   'Added||time': 'Somado',
   '{distance} {unit} in {time}': '{distance} {unit} em {time}',
   'On a flat course on a normal day. “Added” is for weekly distance and for going long.':
@@ -27,8 +26,8 @@ export const goal: Catalogue = {
   'What the goal means': 'O que a meta significa',
   '{perKm} per km, {perMile} per mile. By your plan:': '{perKm} por km, {perMile} por milha. Pelo seu plano:',
   'Heat and hills': 'Calor e ladeiras',
-  'Put in the temperature, and a course with heights, and reasons to take the goal back stand here.':
-    'Ponha a temperatura e um percurso com altitudes, e razões para baixar a meta aparecem aqui.',
+  'Fill in the temperature and open a course with heights to see what they ask of the goal.':
+    'Indique a temperatura e abra um percurso com altitudes para ver o que pedem da meta.',
   'Nothing in what you gave speaks against the goal.': 'Nada do que você deu fala contra a meta.',
   'Revise:': 'Reveja:',
   'Consider:': 'Considere:',
@@ -45,13 +44,13 @@ export const goal: Catalogue = {
     'Provas ou testes que você correu no máximo. Duas distâncias dizem mais que uma.',
   'Temperature at the race': 'Temperatura na prova',
   'Your goal': 'Sua meta',
-  'For {name}, {distance} {unit}. It stands in the plan at once.':
-    'Para {name}, {distance} {unit}. Vai para o plano na hora.',
+  'For {name}, {distance} {unit}. The plan follows at once.':
+    'Para {name}, {distance} {unit}. O plano segue na hora.',
   'this race': 'esta prova',
   'Middle of the range: {time}': 'Meio da faixa: {time}',
   'Quick end of the likely range: {time}': 'Lado rápido da faixa provável: {time}',
-  'Dark: half of runners with such results. Whole bar: four in five. Quicker is left.':
-    'Escuro: metade dos corredores com resultados assim. Barra inteira: quatro em cada cinco. Mais rápido fica à esquerda.',
+  'The inner bar holds half of runners with such results, the whole bar four in five. Quicker is left.':
+    'A barra interior abrange metade dos corredores com tais resultados, a barra inteira quatro em cinco. Mais rápido fica à esquerda.',
   'Likely {quick} to {slow}, middle {middle}; goal {goal}':
     'Provável de {quick} a {slow}, meio {middle}; meta {goal}',
   'middle {time}': 'meio {time}',
@@ -151,4 +150,5 @@ export const goal: Catalogue = {
     'Vickers e Vertosick 2016: previsões que conhecem a distância semanal são melhores; menos quilômetros, maratona mais lenta',
   'How much a weekly kilometre counts is our own cautious figure (common practice, no source)':
     'Quanto conta um quilômetro semanal é um número cauteloso nosso (prática comum, sem fonte)',
+  Formula: 'Fórmula',
 };

@@ -25,7 +25,7 @@ export const paper: Catalogue = {
   'Cut-offs': 'Tempos de corte',
   'Water and fuel': 'Água e energia',
   'None in the plan.': 'Nenhum no plano.',
-  'To mind': 'Para lembrar',
+  'Take care': 'Para lembrar',
   'Opening: to {place} at {pace}, {n} s per km slower than goal pace. No more than that.':
     'Abertura: até {place} a {pace}, {n} s por km mais lento que o ritmo da meta. Não mais que isso.',
   'Opening: to {place} at {pace}, {n} s per km quicker than goal pace. No more than that.':

@@ -5,12 +5,12 @@ export const parts: Catalogue = {
   'Practice||noun': 'Treino',
   'Rehearse||verb': 'Ensaiar',
   'Run||verb': 'Correr',
-  'Runs||noun': 'Corridas',
+  'Past runs': 'Anteriores',
   Screens: 'Telas',
   'Calls, newest first': 'Avisos, o mais novo primeiro',
   '(tone)': '(som)',
-  'Drift over distance in seconds; the band holds the truth 19 times in 20':
-    'Diferença em segundos pela distância; a faixa contém a verdade 19 vezes em 20',
+  'Seconds ahead or behind over the distance; the grey band holds the truth 19 times in 20':
+    'Segundos à frente ou atrás ao longo da distância; a faixa cinza contém a verdade 19 em cada 20 vezes',
   ahead: 'à frente',
   behind: 'atrás',
   'Nothing to draw yet': 'Nada para desenhar ainda',
@@ -57,4 +57,5 @@ export const parts: Catalogue = {
     one: '{seconds} segundo atrás, mais ou menos {sd}',
     other: '{seconds} segundos atrás, mais ou menos {sd}',
   },
+  'To the content': 'Ao conteúdo',
 };

@@ -34,10 +34,10 @@ export const plan: Catalogue = {
   'Counted from the gun. The table shows what is left against them.':
     'Contados desde o tiro. A tabela mostra quanto sobra até eles.',
   'Where these figures come from': 'De onde vêm estes números',
-  'What you mean to do, kerb to kerb. Your clock is held against it at every step: {pace} per km makes the goal.':
-    'O que você quer fazer, do começo ao fim. Seu relógio é comparado com isso a cada passo: {pace} por km dá a meta.',
-  'What you mean to do, kerb to kerb. Your clock is held against it at every step: {pace} per mi makes the goal.':
-    'O que você quer fazer, do começo ao fim. Seu relógio é comparado com isso a cada passo: {pace} por mi dá a meta.',
+  'What you mean to run, from the line to the finish. An even {pace} per km makes the goal.':
+    'O que você pretende correr, da largada à chegada. {pace} constantes por km dão a meta.',
+  'What you mean to run, from the line to the finish. An even {pace} per mi makes the goal.':
+    'O que você pretende correr, da largada à chegada. {pace} constantes por milha dão a meta.',
   'Your plan': 'Seu plano',
   'The plan as a curve': 'O plano como curva',
   'Shown is the last plan that could be read.': 'Aparece o último plano que pôde ser lido.',
@@ -213,4 +213,12 @@ export const plan: Catalogue = {
     'A corrida termina em {distance} {unit}: isto fica além.',
   'The opening ends at {distance} {unit}: this lies before that.':
     'A abertura termina em {distance} {unit}: isto fica antes.',
+  'half-way||place': 'metade',
+  'The plan ends at {time}: {n} s in hand on the goal of {goal}.':
+    'O plano termina em {time}: {n} s abaixo da meta de {goal}.',
+  'The plan ends at {time}: {n} s over the goal of {goal}.':
+    'O plano termina em {time}: {n} s acima da meta de {goal}.',
+  'Hand it to another phone': 'Passar a outro celular',
+  'Second goal, pacer, rival, cut-offs': 'Segunda meta, marcador de ritmo, rival, tempos de corte',
+  'My race': 'A minha corrida',
 };

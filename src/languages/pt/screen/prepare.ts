@@ -45,4 +45,10 @@ export const prepare: Catalogue = {
   'about {n} in 10': 'cerca de {n} em 10',
   '{source} (recalled, not checked)': '{source} (de memória, não conferido)',
   'common practice, no source': 'prática comum, sem fonte',
+  'Next: {step}': 'A seguir: {step}',
+  'Yours now, without stations and gels. Undo stands under Plan.':
+    'Agora é seu, sem postos nem géis. Desfazer fica em Plano.',
+  'This is the plan of the demo race, with its stations and gels.':
+    'Este é o plano da prova de amostra, com os seus postos e géis.',
+  'Make it my own': 'Torná-lo meu',
 };

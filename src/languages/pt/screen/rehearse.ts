@@ -26,4 +26,13 @@ export const rehearse: Catalogue = {
   'pace /{unit}': 'ritmo /{unit}',
   finish: 'chegada',
   'What was said': 'O que foi dito',
+  'Your own race': 'A sua própria corrida',
+  '{plan}: distance and goal; the course, food and the morning if you like.':
+    '{plan}: distância e meta; o percurso, a comida e a manhã se quiser.',
+  'Make a plan': 'Faça um plano',
+  'Hear it here, at home: choose “My plan” and press.': 'Ouça-o aqui, em casa: escolha “Meu plano” e toque.',
+  'On the day {check}, then {run}: the phone in a pocket, the earphones in.':
+    'No dia, {check} e depois {run}: o celular no bolso, os fones no ouvido.',
+  'check the phone': 'verifique o celular',
+  'switch on': 'ligue',
 };

@@ -13,7 +13,6 @@ export const review: Catalogue = {
   'Hear this call': 'Ouvir este aviso',
   'seconds ahead (+) or behind (−)': 'segundos à frente (+) ou atrás (−)',
   'a call sounded': 'um aviso soou',
-  Drift: 'Diferença',
   'Splits against plan, as a table': 'Parciais contra o plano, como tabela',
   split: 'parcial',
   planned: 'previsto',
@@ -131,4 +130,8 @@ export const review: Catalogue = {
   'Next time: hold the plan against this result before setting the goal.':
     'Da próxima vez: compare o plano com este resultado antes de pôr a meta.',
   'Next time: the same again.': 'Da próxima vez: o mesmo de novo.',
+  'Ahead or behind, over the distance': 'À frente ou atrás, ao longo da distância',
+  '19 times in 20 within': '19 em cada 20 vezes aqui dentro',
+  'It came without a plan, so it is held against its own even pace; the calls are what would have been said.':
+    'Veio sem plano, por isso é comparada com o seu próprio ritmo constante; os avisos são o que teria sido dito.',
 };

@@ -40,4 +40,6 @@ export const runs: Catalogue = {
   'a session': 'uma sessão',
   'Threshold pace per km (quicker is higher)': 'Ritmo de limiar por km (mais rápido é mais alto)',
   'weeks, up to the last': 'semanas, até a última',
+  'Opening: above 0 it was quicker than planned. Second half: above 0 it was slower than the first, hills taken out. Wander: how much the pace swings from one kilometre to the next.':
+    'Abertura: acima de 0 foi mais rápida do que o planejado. Segunda metade: acima de 0 foi mais lenta do que a primeira, sem contar as subidas. Oscilação: quanto o ritmo muda de um quilômetro para outro.',
 };

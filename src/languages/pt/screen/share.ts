@@ -47,4 +47,5 @@ export const share: Catalogue = {
     'Este código está cortado logo no começo. Copie tudo.',
   'This code has been cut off: {here} of its {all} characters are here. Copy all of it.':
     'Este código está cortado: há {here} dos seus {all} caracteres. Copie tudo.',
+  'Back to the plan': 'Voltar ao plano',
 };

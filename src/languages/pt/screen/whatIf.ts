@@ -27,8 +27,7 @@ export const whatIf: Catalogue = {
   'Another opening': 'Outra abertura',
   'Goal made': 'Meta alcançada',
   'Middle finish': 'Chegada do meio',
-  'Against even': 'Contra igual',
-  '{n} s per km': '{n} s por km',
+  'Against even, s': 'Contra constante, s',
   '± is one standard error from the thousand runs, not the doubt of the model, which is larger.':
     '± é um erro padrão das mil corridas, não a dúvida do modelo, que é maior.',
   'They run as most do: the pace wanders by {wander} % over a kilometre, a water station costs {station} s.':
@@ -68,4 +67,5 @@ export const whatIf: Catalogue = {
     '{quicker} s por km mais rápido por {distance}: ganha cerca de {n} s em média.',
   '{quicker} s per km quicker for {distance}: costs about {n} s on average.':
     '{quicker} s por km mais rápido por {distance}: custa cerca de {n} s em média.',
+  'Quicker by, s per km': 'Mais rápido em, s por km',
 };

@@ -221,11 +221,11 @@ describe('the answer in words', () => {
   test.each([
     [
       tallyText(tally, 'km'),
-      'Chance of the goal: about 6 in 10. Four in five finish between 1:43:00 and 1:48:00. Where it is missed, it is mostly lost between 12 km and 17 km.',
+      'Chance of the goal: about 6 in 10. Four in five finish between 1:42:30 and 1:48:30. Where it is missed, it is mostly lost between 12 km and 17 km.',
     ],
     [
       tallyText({ ...tally, chance: 1, lost: null }, 'km'),
-      'Every run of this plan made the goal. Four in five finish between 1:43:00 and 1:48:00.',
+      'Every run of this plan made the goal. Four in five finish between 1:42:30 and 1:48:30.',
     ],
     [openingText(opening, 'km'), '6 s per km quicker for 1.5 km: wins about 6 s on average.'],
     [
