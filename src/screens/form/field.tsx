@@ -1,5 +1,6 @@
 import type { ComponentChildren, TargetedInputEvent } from 'preact';
-import { useId } from 'preact/hooks';
+import { useId, useRef } from 'preact/hooks';
+import { writtenNumber } from './writtenNumber.ts';
 
 interface Props {
   readonly label: string;
@@ -20,14 +21,20 @@ interface Props {
 export const Field = (props: Props) => {
   const { label, value, onChange, type = 'text', unit, error = null, hint, keys = 'text', after } = props;
   const id = useId();
+  // What is being typed stays as it is typed; what stood there is written as its reader writes it.
+  const typed = useRef<string | null>(null);
+  const shown = keys === 'decimal' && value !== typed.current ? writtenNumber(value) : value;
   const about = error !== null || hint !== undefined ? `${id}-about` : undefined;
   const input = {
     id,
     autocomplete: 'off',
-    value,
+    value: shown,
     'aria-invalid': error !== null,
     'aria-describedby': about,
-    onInput: (event: TargetedInputEvent<HTMLInputElement>) => onChange(event.currentTarget.value),
+    onInput: (event: TargetedInputEvent<HTMLInputElement>) => {
+      typed.current = event.currentTarget.value;
+      onChange(typed.current);
+    },
   } as const;
   return (
     <div class="field" data-wrong={error !== null}>
