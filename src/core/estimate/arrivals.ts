@@ -11,12 +11,24 @@ export interface Arrivals {
   readonly last: Fix | null;
   /** When the last fix was taken, engine clock. */
   readonly lastTakenMs: number;
+  /** Fixes one after the other whose times did not fit, and when the last of them arrived. */
+  readonly untimely: number;
+  readonly untimelyMs: number;
 }
 
-export const noArrivals: Arrivals = { offsetMs: null, last: null, lastTakenMs: Number.NEGATIVE_INFINITY };
+export const noArrivals: Arrivals = {
+  offsetMs: null,
+  last: null,
+  lastTakenMs: Number.NEGATIVE_INFINITY,
+  untimely: 0,
+  untimelyMs: Number.NEGATIVE_INFINITY,
+};
 
-/** A fix older than this when it arrives tells of another place. */
+/** A first fix older than this when it arrives tells of another place; a later one may come in a bundle. */
 const STALE_MS = 10_000;
+/** So many in a row whose times do not fit, each arriving by itself: the receiver's clock was set, or stands. */
+const CLOCK_SET = 5;
+const BY_ITSELF_MS = 500;
 /** The smallest delay is forgotten at this rate, so that two clocks that drift apart do not age every fix. */
 const OFFSET_CREEP_MS = 1;
 
@@ -30,6 +42,11 @@ const samePlace = (a: Fix, b: Fix): boolean =>
 
 /** Slower than this by Doppler is standing; a receiver that repeats its place is then telling the truth. */
 const STANDING_MPS = 0.5;
+/** From this to standing within one fix, and on the very spot: the receiver stands, not the runner. */
+const RUNNING_MPS = 2;
+
+const isFrozen = (last: Fix, fix: Fix): boolean =>
+  fix.speedMps === null || fix.speedMps > STANDING_MPS || (last.speedMps ?? 0) > RUNNING_MPS;
 
 /** @param atMs arrival on the engine's clock */
 export const arrive = (state: Arrivals, fix: Fix, atMs: number): Arrival => {
@@ -37,11 +54,25 @@ export const arrive = (state: Arrivals, fix: Fix, atMs: number): Arrival => {
   const offsetMs = state.offsetMs === null ? delayMs : Math.min(state.offsetMs + OFFSET_CREEP_MS, delayMs);
   const takenMs = Math.min(atMs, fix.timestampMs + offsetMs);
   const seen = { ...state, offsetMs };
-  if (atMs - takenMs > STALE_MS) return { kind: 'stale', arrivals: seen };
   if (state.last && samePlace(state.last, fix)) {
     if (fix.timestampMs === state.last.timestampMs) return { kind: 'double', arrivals: seen };
-    if (fix.speedMps === null || fix.speedMps > STANDING_MPS) return { kind: 'frozen', arrivals: seen };
+    if (isFrozen(state.last, fix)) return { kind: 'frozen', arrivals: seen };
   }
-  if (takenMs <= state.lastTakenMs) return { kind: 'late', arrivals: seen };
-  return { kind: 'fix', takenMs, arrivals: { offsetMs, last: fix, lastTakenMs: takenMs } };
+  const isLate = takenMs <= state.lastTakenMs;
+  if (isLate || (state.last === null && atMs - takenMs > STALE_MS)) {
+    const byItself = atMs >= state.untimelyMs + BY_ITSELF_MS;
+    const untimely = state.untimely + (byItself ? 1 : 0);
+    if (untimely < CLOCK_SET || atMs <= state.lastTakenMs) {
+      const untimelyMs = byItself ? atMs : state.untimelyMs;
+      return { kind: isLate ? 'late' : 'stale', arrivals: { ...seen, untimely, untimelyMs } };
+    }
+    return taken(delayMs, fix, atMs);
+  }
+  return taken(offsetMs, fix, takenMs);
 };
+
+const taken = (offsetMs: number, fix: Fix, takenMs: number): Arrival => ({
+  kind: 'fix',
+  takenMs,
+  arrivals: { ...noArrivals, offsetMs, last: fix, lastTakenMs: takenMs },
+});

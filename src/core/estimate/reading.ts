@@ -1,4 +1,5 @@
 import type { Fix } from './input.ts';
+import { beginSpeedCheck, checkSpeed, type SpeedCheck } from './speedCheck.ts';
 
 /** What has been learned of how this receiver fills in its readings. */
 export interface Reading {
@@ -6,6 +7,7 @@ export interface Reading {
   readonly usualAccuracyM: number | null;
   /** Readings with a speed above zero so far: a receiver that has none fills zeros. */
   readonly movingSpeeds: number;
+  readonly check: SpeedCheck;
 }
 
 /** Receivers that give a speed have given this many by the time a zero is believed to be standing. */
@@ -17,7 +19,7 @@ const RADIUS_TO_SD = 1.51;
 const LEARN = 0.03;
 
 export const readFix = {
-  begin: { usualAccuracyM: null, movingSpeeds: 0 } satisfies Reading,
+  begin: { usualAccuracyM: null, movingSpeeds: 0, check: beginSpeedCheck } satisfies Reading,
   take: (
     state: Reading,
     fix: Fix,
@@ -32,9 +34,10 @@ export const readFix = {
       usual === null || fix.accuracyM === null
         ? usual
         : usual * Math.exp(LEARN * Math.sign(fix.accuracyM - usual));
+    const { check, speedMps } = checkSpeed(state.check, fix);
     return {
-      reading: { usualAccuracyM, movingSpeeds },
-      speedMps: fix.speedMps === 0 && movingSpeeds < SPEEDS_TO_TRUST_ZERO ? null : fix.speedMps,
+      reading: { usualAccuracyM, movingSpeeds, check },
+      speedMps: speedMps === 0 && movingSpeeds < SPEEDS_TO_TRUST_ZERO ? null : speedMps,
       extraSdM: worseM / RADIUS_TO_SD,
     };
   },

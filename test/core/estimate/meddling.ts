@@ -35,6 +35,31 @@ export const freeze = (fromS: number, toS: number): Meddle => {
   });
 };
 
+/** Changes the speeds that are given. */
+export const speeds = (change: (mps: number, index: number, ownS: number) => number): Meddle => {
+  let index = 0;
+  return changeFixes((i, ownS) => {
+    const { speedMps } = i.fix;
+    return { ...i, fix: { ...i.fix, speedMps: speedMps === null ? null : change(speedMps, index++, ownS) } };
+  });
+};
+
+/** Fixes are kept back and come so many at a time, each with the time at which it was taken. */
+export const bundled =
+  (count: number): Meddle =>
+  (inputs) => {
+    const fixes = inputs.filter((i) => i.type === 'fix');
+    const atMs = new Map(
+      fixes.map((i, k) => [
+        i,
+        fixes[Math.min(fixes.length - 1, k - (k % count) + count - 1)]?.atMs ?? i.atMs,
+      ]),
+    );
+    return inputs
+      .map((i) => ({ ...i, atMs: atMs.get(i as FixInput) ?? i.atMs }))
+      .sort((a, b) => a.atMs - b.atMs);
+  };
+
 export const withoutEvents: Meddle = (inputs) => inputs.filter((i) => i.type !== 'event');
 
 /** A fix from a cache comes first: 5 km away, its stamp so old. */

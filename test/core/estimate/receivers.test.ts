@@ -32,6 +32,39 @@ const rows: readonly (readonly [string, Wish, rmsM: number, worstM: number])[] =
     3,
     9,
   ],
+  ['speeds in kilometres an hour', { road: town, meddle: meddling.speeds((mps) => 3.6 * mps) }, 3, 9],
+  ['speeds in knots', { road: town, meddle: meddling.speeds((mps) => 1.944 * mps) }, 12, 140],
+  ['the same speed over and over', { road: town, meddle: meddling.speeds(() => 3.21) }, 3, 10],
+  [
+    'three speeds in ten filled with zeros',
+    { road: town, meddle: meddling.speeds((mps, i) => ((i * 7919) % 10 < 3 ? 0 : mps)) },
+    2.5,
+    8,
+  ],
+  [
+    'frozen for a minute, its speed at zero',
+    {
+      road: town,
+      meddle: meddling.inTurn(
+        meddling.freeze(500, 560),
+        meddling.speeds((mps, _, ownS) => (ownS < 500 || ownS > 560 ? mps : 0)),
+      ),
+    },
+    3,
+    12,
+  ],
+  [
+    'its clock set back by an hour',
+    {
+      road: town,
+      meddle: meddling.changeFixes((i, ownS) =>
+        ownS < 600 ? i : { ...i, fix: { ...i.fix, timestampMs: i.fix.timestampMs - 3_600_000 } },
+      ),
+    },
+    2,
+    8,
+  ],
+  ['twenty fixes at a time', { road: town, meddle: meddling.bundled(20) }, 2.5, 9],
   ['frozen for a minute', { road: town, meddle: meddling.freeze(500, 560) }, 3, 12],
   ['a fix of an hour ago from 5 km away', { road: town, meddle: meddling.cached(3_600_000) }, 2, 6],
   ['the same with a fresh stamp', { road: town, meddle: meddling.cached(500) }, 2, 6],
