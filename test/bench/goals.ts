@@ -1,3 +1,5 @@
+import type { RunnerModel } from '../../src/sensors/simulatedRunner.ts';
+import { OTHERS, type Other, otherRunnerOf } from './otherPeople.ts';
 import { FIELDS, type Field, runnerOf } from './people.ts';
 import { race } from './race.ts';
 import { type Claim, coverage, mean, rms } from './stats.ts';
@@ -18,15 +20,21 @@ interface Said {
 
 /** All that one race says about its end. */
 interface Foretold {
-  readonly field: Field;
+  readonly field: Field | Other;
   readonly reception: Reception;
   readonly said: readonly Said[];
   /** Projected finish where the share of PHASES is run. */
   readonly at: readonly (Claim | null)[];
 }
 
-const foretell = (field: Field, reception: Reception, seed: number): Foretold => {
-  const runner = runnerOf(field, TEN.distanceM, TEN.goalS, seed);
+const isOther = (field: Field | Other): field is Other => OTHERS.some((other) => other === field);
+const modelOf = (field: Field | Other, seed: number): Partial<RunnerModel> =>
+  isOther(field)
+    ? otherRunnerOf(field, TEN.distanceM, seed)
+    : runnerOf(field, TEN.distanceM, TEN.goalS, seed);
+
+const foretell = (field: Field | Other, reception: Reception, seed: number): Foretold => {
+  const runner = modelOf(field, seed);
   const world = worldOf({ plan: TEN, shape: seed % 2 === 0 ? 'city' : 'laps', reception, runner, seed });
   const finishS = world.run.truth.crossingS(TEN.distanceM) ?? Number.POSITIVE_INFINITY;
   const made = finishS <= TEN.goalS;
@@ -52,9 +60,10 @@ const isClaim = (claim: Claim | null | undefined): claim is Claim => claim != nu
 const printChances = (all: readonly Foretold[], races: number): void => {
   const columns: readonly (readonly Said[])[] = [
     ...FIELDS.map((field) => all.filter((f) => f.field === field).flatMap((f) => f.said)),
-    all.flatMap((f) => f.said),
+    all.filter((f) => !isOther(f.field)).flatMap((f) => f.said),
+    all.filter((f) => isOther(f.field)).flatMap((f) => f.said),
   ];
-  const names = [...FIELDS, 'all'];
+  const names = [...FIELDS, 'all', 'others'];
   const rows = Array.from({ length: BINS }, (_, bin) => [
     `${bin * BINS}–${(bin + 1) * BINS} %`,
     ...columns.flatMap((said) => {
@@ -71,7 +80,9 @@ const printChances = (all: readonly Foretold[], races: number): void => {
   );
 };
 
-const printFinishes = (all: readonly Foretold[]): void => {
+const printFinishes = (everybody: readonly Foretold[]): void => {
+  const all = everybody.filter((f) => !isOther(f.field));
+  const others = everybody.filter((f) => isOther(f.field));
   const row = (name: string, of: readonly Foretold[]): string[] => [
     name,
     String(of.length),
@@ -103,14 +114,23 @@ const printFinishes = (all: readonly Foretold[]): void => {
         ),
       ),
       row('**all**', all),
+      ...OTHERS.map((other) =>
+        row(
+          other,
+          others.filter((f) => f.field === other),
+        ),
+      ),
+      row('**others**', others),
     ],
   );
 };
 
 /** Of the times when it said 70 to 80 %, how many came true; and how often the projected finish is right. */
 export const printGoals = (races: number): void => {
-  const all = FIELDS.flatMap((field) =>
-    Array.from({ length: races }, (_, i) => foretell(field, RECEIVED[i % RECEIVED.length] ?? 'open', i + 1)),
+  const all = [...FIELDS, ...OTHERS].flatMap((field) =>
+    Array.from({ length: isOther(field) ? Math.ceil(races / 2) : races }, (_, i) =>
+      foretell(field, RECEIVED[i % RECEIVED.length] ?? 'open', i + 1),
+    ),
   );
   printChances(all, races);
   printFinishes(all);

@@ -172,6 +172,13 @@ describe('how the runner keeps the schedule', () => {
     expect(wavering).toBeGreaterThan(1.5 * clock);
   });
 
+  test('how the end is run nobody can foresee: two minutes from the line, who wavers may still spurt or fall off', () => {
+    const wavering = follow(waving(0.03, 1800, 1));
+    expect(projectRest(wavering, 120, 0).sdS).toBeGreaterThan(0.05 * 120);
+    expect(projectRest(kept(1), 120, 0).sdS).toBeLessThan(0.04 * 120);
+    expect(projectRest(kept(1), 120, 0).sdS).toBeGreaterThan(0.015 * 120);
+  });
+
   test('is in schedule seconds a second: 1 on a climb run at the planned effort', () => {
     expect(rateNow(hilly, at(7000, 1000 / 306))).toBeCloseTo(1, 9);
     expect(rateNow(hilly, at(3000, 1000 / 294))).toBeCloseTo(1, 9);
