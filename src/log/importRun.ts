@@ -57,6 +57,14 @@ const ownPlanFile = (name: string, language: string, inputs: readonly RunInput[]
   return withLanguage(asImported(`${text}\n`), language);
 };
 
+/** Enough of a foreign file to tell which one was taken by mistake. */
+const SHOWN_CHARS = 12;
+
+const beginsWith = (text: string): string => {
+  const start = text.trim().slice(0, SHOWN_CHARS);
+  return start === '' ? 'nothing' : `text that begins with ${JSON.stringify(start)}`;
+};
+
 const keptOf = (
   { name, language }: Unnamed,
   inputs: readonly RunInput[],
@@ -94,7 +102,14 @@ export const importRuns = (
     return got.ok ? ok({ runs: got.value.runs, skipped: got.value.cut ? 1 : 0 }) : got;
   }
   const log = parseFixLog(text);
-  if (!log.ok) return log;
+  if (!log.ok)
+    return /^\uFEFF?\s*\{/.test(text)
+      ? log
+      : err({
+          place: 'the file',
+          expected: 'a GPX track or a run saved by Soundline',
+          found: beginsWith(text),
+        });
   const run = keptOf(unnamed, log.value.inputs, planFile);
   return run.ok ? ok({ runs: [run.value], skipped: log.value.skipped }) : run;
 };

@@ -29,8 +29,7 @@ export const parseGpx = (text: string): Result<Gpx, DoorError> => {
   if (text.length > MAX_GPX_CHARS) return refuse('at most 64 MB of GPX', `${text.length} characters`);
   const start = /[^\s\uFEFF]/.exec(text)?.[0];
   if (start === undefined) return refuse('a GPX file', 'nothing');
-  if (start !== '<')
-    return refuse('a GPX file (XML that begins with <)', `text that begins with ${JSON.stringify(start)}`);
+  if (start !== '<') return refuse('a GPX file', `text that begins with ${JSON.stringify(start)}`);
   const collector = gpxCollector();
   let xmlFaults = 0;
   let firstFault = '';

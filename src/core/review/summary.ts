@@ -59,12 +59,9 @@ const openingLine = ({ plan, opening }: SummaryFacts): Message => {
   const off = Math.round(Math.abs(opening.ranSPerKm - opening.plannedSPerKm));
   const values = { distance: place(opening.untilM, plan), off };
   if (opening.verdict === 'capped')
-    return message('The first {distance} went as planned: the opening was capped.', values);
+    return message('The first {distance} went as planned: a good opening.', values);
   return opening.verdict === 'tooQuick'
-    ? message(
-        'The first {distance} went {off} s/km quicker than planned: the opening was not capped.',
-        values,
-      )
+    ? message('The first {distance} went {off} s/km quicker than planned: too quick an opening.', values)
     : message('The first {distance} went {off} s/km slower than planned.', values);
 };
 
@@ -127,7 +124,7 @@ const nextLine = (facts: SummaryFacts): Message => {
     return message('Next time: practise drinking on the move; the stations cost more than the pace did.');
   if (opening?.verdict === 'tooQuick')
     return message(
-      'Next time: cap the opening. It cost nothing seen this time; it is the first thing that does.',
+      'Next time: hold the opening back. It cost nothing seen this time; it is the first thing that does.',
     );
   const aheadS = digest.samples.at(-1)?.aheadS ?? 0;
   if (aheadS > 0.01 * plan.goalS)

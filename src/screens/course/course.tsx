@@ -84,6 +84,13 @@ export const CourseScreen = ({ model, runs }: { model: PlanModel; runs: PastRuns
       <DropFile onFile={(file) => void take(file)} hasCourse={shown !== null}>
         <PastRunsList runs={runs} onFile={(file) => void take(file)} />
       </DropFile>
+      {shown === null && (
+        <p class="note">
+          {t(
+            'Without a course Soundline goes by the signal alone, which is some hundred metres wrong over a half marathon. Pressing at the boards mends most of that.',
+          )}
+        </p>
+      )}
       {trouble.value !== null && (
         <p class="field-error" role="alert">
           {trouble.value}

@@ -178,7 +178,12 @@ const Stops = ({ sheet, unit }: { sheet: FuelSheet; unit: 'km' | 'mile' }) => {
       )}
       <p>
         {rich('To carry: {count}, {grams} g in all, {rate} g an hour.', {
-          count: <strong>{carried}</strong>,
+          count: (
+            <strong>
+              {carried}
+              {stops[0] !== undefined && ` × ${t(SUPPLY_NAMES[stops[0].item])}`}
+            </strong>
+          ),
           grams: String(Math.round(carriedG)),
           rate: String(Math.round(gPerHour)),
         })}

@@ -222,8 +222,8 @@ export const Projections = ({ plan, digest, review }: RaceShown) => (
 );
 
 const VERDICTS: Readonly<Record<RanOpening['verdict'], Message>> = {
-  capped: message('capped||pace of the opening'),
-  tooQuick: message('not capped||pace of the opening'),
+  capped: message('as planned||pace of the opening'),
+  tooQuick: message('too quick||pace of the opening'),
   slow: message('slow||pace of the opening'),
 };
 

@@ -76,8 +76,8 @@ export const ReviewScreen = ({ model, run }: { model: ReviewModel; run: OpenRun 
       )}
       {isPractice(digest) && <PracticeReview digest={digest} unit={plan.unit} />}
       <Calls model={model} calls={digest.calls} unit={plan.unit} />
-      <section aria-label={t('Take it away')}>
-        <h2>{t('Take it away')}</h2>
+      <section aria-label={t('Save this run')}>
+        <h2>{t('Save this run')}</h2>
         <Exports model={model} run={run} />
         <p class="note">{t('Files stay on this device until you send them somewhere.')}</p>
       </section>

@@ -64,8 +64,10 @@ const Row = ({ model, row }: { model: ReviewModel; row: RunRow }) => {
   );
 };
 
-const number = (x: number, decimals: number): string =>
-  `${x < 0 ? '−' : ''}${shownNumber(decimal(Math.abs(x), decimals))}`;
+const number = (x: number, decimals: number): string => {
+  const rounded = Number(x.toFixed(decimals));
+  return `${rounded < 0 ? '−' : ''}${shownNumber(decimal(Math.abs(rounded), decimals))}`;
+};
 
 interface Column {
   readonly head: string;
@@ -80,7 +82,7 @@ const told = (x: number | null | undefined, text: (x: number) => string): string
 const columns = (): readonly Column[] => [
   { head: t('threshold /km'), of: (f) => told(f.threshold?.paceSPerKm, (p) => pace(p, 'km')) },
   { head: t('give or take, s'), of: (f) => told(f.threshold?.sdSPerKm, (s) => number(1.96 * s, 1)) },
-  { head: t('opening over its cap, s/km'), of: (f) => told(f.openingOverS, (s) => number(s, 1)) },
+  { head: t('opening too quick by, s/km'), of: (f) => told(f.openingOverS, (s) => number(s, 1)) },
   { head: t('second half, %'), of: (f) => told(f.fadeShare, (s) => number(100 * s, 1)) },
   { head: t('wander, %||of the pace'), of: (f) => told(f.wanderSd, (s) => number(100 * s, 1)) },
   { head: t('foot pod'), of: (f) => told(f.podFactor, (x) => number(x, 3)) },

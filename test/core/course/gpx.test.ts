@@ -120,11 +120,7 @@ describe('parseGpx', () => {
 
   const refusals: readonly (readonly [string, string, string])[] = [
     ['nothing', '', 'the file: expected a GPX file, found nothing'],
-    [
-      'JSON',
-      '{"a": 1}',
-      'the file: expected a GPX file (XML that begins with <), found text that begins with "{"',
-    ],
+    ['JSON', '{"a": 1}', 'the file: expected a GPX file, found text that begins with "{"'],
     ['another XML', '<html><body/></html>', 'the file: expected a gpx element at the top, found html'],
     ['no point', file(''), 'the file: expected at least one usable point, found no track, route or waypoint'],
     [

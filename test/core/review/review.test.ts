@@ -55,7 +55,7 @@ describe('a race that went to plan', () => {
 
   test('is said in five lines', () => {
     expect(r.summary).toHaveLength(5);
-    expect(lines(r)[1]).toContain('the opening was capped');
+    expect(lines(r)[1]).toContain('a good opening');
     expect(lines(r)[3]).toContain('even');
   });
 

@@ -80,7 +80,6 @@ export const course: Catalogue = {
   'the file: it could not be read from the disk': 'die Datei: Sie ließ sich nicht vom Speicher lesen',
   'at most 64 MB of GPX': 'höchstens 64 MB GPX',
   'a GPX file': 'eine GPX-Datei',
-  'a GPX file (XML that begins with <)': 'eine GPX-Datei (XML, das mit < beginnt)',
   'XML faults, the first at {place}': 'XML-Fehler, der erste bei {place}',
   'a gpx element at the top': 'ein gpx-Element ganz oben',
   'at least one usable point': 'mindestens ein brauchbarer Punkt',
@@ -93,4 +92,6 @@ export const course: Catalogue = {
     other: '{n} Punkte ohne brauchbares lon',
   },
   'a track or route of at least two points': 'ein Track oder eine Route aus mindestens zwei Punkten',
+  'Without a course Soundline goes by the signal alone, which is some hundred metres wrong over a half marathon. Pressing at the boards mends most of that.':
+    'Ohne Strecke richtet sich Soundline allein nach dem Signal, das über einen Halbmarathon einige hundert Meter falsch liegt. Drücken an den Kilometertafeln behebt das meiste davon.',
 };

@@ -27,8 +27,8 @@ export const review: Catalogue = {
   projected: 'erwartet',
   'give or take': '±',
   'it was||finish time in the end': 'tatsächlich',
-  'capped||pace of the opening': 'gezügelt',
-  'not capped||pace of the opening': 'nicht gezügelt',
+  'as planned||pace of the opening': 'wie geplant',
+  'too quick||pace of the opening': 'zu schnell',
   'slow||pace of the opening': 'langsam',
   'Opening to {distance} {unit}': 'Startphase bis {distance} {unit}',
   '{run} run, {planned} planned per {unit}: {verdict}':
@@ -66,7 +66,7 @@ export const review: Catalogue = {
   'Run with its log': 'Lauf mit Aufzeichnung',
   'All runs': 'Alle Läufe',
   'In five lines': 'In fünf Zeilen',
-  'Take it away': 'Zum Mitnehmen',
+  'Save this run': 'Diesen Lauf sichern',
   'Files stay on this device until you send them somewhere.':
     'Dateien bleiben auf diesem Gerät, bis du sie irgendwohin schickst.',
   'Pace from board to board, as a table': 'Tempo von Tafel zu Tafel, als Tabelle',
@@ -95,10 +95,10 @@ export const review: Catalogue = {
   'Finished in {time}, {off} ahead of the plan.': 'Im Ziel in {time}, {off} vor dem Plan.',
   'Finished in {time}, {off} behind the plan.': 'Im Ziel in {time}, {off} hinter dem Plan.',
   'The opening is not in the log.': 'Die Startphase fehlt in der Aufzeichnung.',
-  'The first {distance} went as planned: the opening was capped.':
-    'Die ersten {distance} liefen nach Plan: Die Startphase war gezügelt.',
-  'The first {distance} went {off} s/km quicker than planned: the opening was not capped.':
-    'Die ersten {distance} waren {off} s/km schneller als geplant: Die Startphase war nicht gezügelt.',
+  'The first {distance} went as planned: a good opening.':
+    'Die ersten {distance} liefen wie geplant: eine gute Startphase.',
+  'The first {distance} went {off} s/km quicker than planned: too quick an opening.':
+    'Die ersten {distance} liefen {off} s/km schneller als geplant: eine zu schnelle Startphase.',
   'The first {distance} went {off} s/km slower than planned.':
     'Die ersten {distance} waren {off} s/km langsamer als geplant.',
   'There is too little of the run to say where time was won and lost.':
@@ -128,7 +128,7 @@ export const review: Catalogue = {
     'Nächstes Mal: eine etwas langsamere Zielzeit, oder vorher längere Schwellenläufe und lange Läufe.',
   'Next time: practise drinking on the move; the stations cost more than the pace did.':
     'Nächstes Mal: Übe das Trinken im Laufen; die Verpflegungsstellen kosteten mehr als das Tempo.',
-  'Next time: cap the opening. It cost nothing seen this time; it is the first thing that does.':
+  'Next time: hold the opening back. It cost nothing seen this time; it is the first thing that does.':
     'Nächstes Mal: Zügle die Startphase. Diesmal hat sie nichts Sichtbares gekostet; sie ist das Erste, was etwas kostet.',
   'Next time: a goal a little quicker is realistic, on a day and a course like this one.':
     'Nächstes Mal: Eine etwas schnellere Zielzeit ist realistisch, an so einem Tag und auf so einer Strecke.',

@@ -16,7 +16,7 @@ export const runs: Catalogue = {
   'when||date of a run': 'wann',
   'threshold /km': 'Schwelle /km',
   'give or take, s': '± s',
-  'opening over its cap, s/km': 'Startphase über der Grenze, s/km',
+  'opening too quick by, s/km': 'Startphase zu schnell um, s/km',
   'second half, %': 'zweite Hälfte, %',
   'wander, %||of the pace': 'Schwankung, %',
   'foot pod': 'Laufsensor',
@@ -42,4 +42,5 @@ export const runs: Catalogue = {
   'weeks, up to the last': 'Wochen, bis zur letzten',
   'Opening: above 0 it was quicker than planned. Second half: above 0 it was slower than the first, hills taken out. Wander: how much the pace swings from one kilometre to the next.':
     'Startphase: über 0 war sie schneller als geplant. Zweite Hälfte: über 0 war sie langsamer als die erste, Hügel herausgerechnet. Schwankung: wie sehr das Tempo von Kilometer zu Kilometer wechselt.',
+  'a GPX track or a run saved by Soundline': 'ein GPX-Track oder ein von Soundline gesicherter Lauf',
 };

@@ -80,7 +80,6 @@ export const course: Catalogue = {
   'the file: it could not be read from the disk': 'el archivo: no se pudo leer del disco',
   'at most 64 MB of GPX': '64 MB de GPX como mucho',
   'a GPX file': 'un archivo GPX',
-  'a GPX file (XML that begins with <)': 'un archivo GPX (XML que empieza con <)',
   'XML faults, the first at {place}': 'Fallos de XML, el primero en {place}',
   'a gpx element at the top': 'un elemento gpx arriba del todo',
   'at least one usable point': 'al menos un punto utilizable',
@@ -93,4 +92,6 @@ export const course: Catalogue = {
     other: '{n} puntos sin un lon utilizable',
   },
   'a track or route of at least two points': 'una traza o ruta de al menos dos puntos',
+  'Without a course Soundline goes by the signal alone, which is some hundred metres wrong over a half marathon. Pressing at the boards mends most of that.':
+    'Sin recorrido, Soundline se guía solo por la señal, que yerra unos cientos de metros en una media maratón. Pulsar en los carteles corrige casi todo.',
 };

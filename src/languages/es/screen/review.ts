@@ -27,8 +27,8 @@ export const review: Catalogue = {
   projected: 'prevista',
   'give or take': 'más o menos',
   'it was||finish time in the end': 'fue',
-  'capped||pace of the opening': 'contenida',
-  'not capped||pace of the opening': 'no contenida',
+  'as planned||pace of the opening': 'según el plan',
+  'too quick||pace of the opening': 'demasiado rápida',
   'slow||pace of the opening': 'lenta',
   'Opening to {distance} {unit}': 'Apertura hasta {distance} {unit}',
   '{run} run, {planned} planned per {unit}: {verdict}':
@@ -65,7 +65,7 @@ export const review: Catalogue = {
   'All runs': 'Todas las carreras',
   'Imported run': 'Carrera importada',
   'In five lines': 'En cinco líneas',
-  'Take it away': 'Llévatelo',
+  'Save this run': 'Guardar esta carrera',
   'Files stay on this device until you send them somewhere.':
     'Los archivos se quedan en este dispositivo hasta que los mandes a algún sitio.',
   'Pace from board to board, as a table': 'Ritmo de cartel a cartel, como tabla',
@@ -92,10 +92,10 @@ export const review: Catalogue = {
   'Finished in {time}, {off} ahead of the plan.': 'Meta en {time}, {off} por delante del plan.',
   'Finished in {time}, {off} behind the plan.': 'Meta en {time}, {off} por detrás del plan.',
   'The opening is not in the log.': 'La apertura no está en el registro.',
-  'The first {distance} went as planned: the opening was capped.':
-    'Los primeros {distance} fueron como estaba previsto: la apertura fue contenida.',
-  'The first {distance} went {off} s/km quicker than planned: the opening was not capped.':
-    'Los primeros {distance} fueron {off} s/km más rápidos de lo previsto: la apertura no fue contenida.',
+  'The first {distance} went as planned: a good opening.':
+    'Los primeros {distance} fueron según el plan: una buena apertura.',
+  'The first {distance} went {off} s/km quicker than planned: too quick an opening.':
+    'Los primeros {distance} fueron {off} s/km más rápidos de lo planeado: una apertura demasiado rápida.',
   'The first {distance} went {off} s/km slower than planned.':
     'Los primeros {distance} fueron {off} s/km más lentos de lo previsto.',
   'There is too little of the run to say where time was won and lost.':
@@ -122,7 +122,7 @@ export const review: Catalogue = {
     'La próxima vez: un objetivo algo más lento, o más umbral y tiradas largas antes.',
   'Next time: practise drinking on the move; the stations cost more than the pace did.':
     'La próxima vez: practica beber en marcha; los puestos costaron más que el ritmo.',
-  'Next time: cap the opening. It cost nothing seen this time; it is the first thing that does.':
+  'Next time: hold the opening back. It cost nothing seen this time; it is the first thing that does.':
     'La próxima vez: contén la apertura. Esta vez no se vio que costara nada; es lo primero que cuesta.',
   'Next time: a goal a little quicker is realistic, on a day and a course like this one.':
     'La próxima vez: un objetivo algo más rápido es realista, en un día y un recorrido como estos.',

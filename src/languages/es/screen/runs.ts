@@ -16,7 +16,7 @@ export const runs: Catalogue = {
   'when||date of a run': 'cuándo',
   'threshold /km': 'umbral /km',
   'give or take, s': 'más o menos, s',
-  'opening over its cap, s/km': 'apertura sobre su tope, s/km',
+  'opening too quick by, s/km': 'apertura demasiado rápida en, s/km',
   'second half, %': 'segunda mitad, %',
   'wander, %||of the pace': 'vaivén, %',
   'foot pod': 'sensor de pie',
@@ -42,4 +42,5 @@ export const runs: Catalogue = {
   'weeks, up to the last': 'semanas, hasta la última',
   'Opening: above 0 it was quicker than planned. Second half: above 0 it was slower than the first, hills taken out. Wander: how much the pace swings from one kilometre to the next.':
     'Apertura: por encima de 0 fue más rápida de lo planeado. Segunda mitad: por encima de 0 fue más lenta que la primera, descontadas las cuestas. Vaivén: cuánto cambia el ritmo de un kilómetro a otro.',
+  'a GPX track or a run saved by Soundline': 'una traza GPX o una carrera guardada por Soundline',
 };

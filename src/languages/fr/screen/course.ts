@@ -80,7 +80,6 @@ export const course: Catalogue = {
   'the file: it could not be read from the disk': 'le fichier : il n’a pas pu être lu sur le disque',
   'at most 64 MB of GPX': '64 Mo de GPX au plus',
   'a GPX file': 'un fichier GPX',
-  'a GPX file (XML that begins with <)': 'un fichier GPX (du XML qui commence par <)',
   'XML faults, the first at {place}': 'erreurs XML, la première à {place}',
   'a gpx element at the top': 'un élément gpx tout en haut',
   'at least one usable point': 'au moins un point utilisable',
@@ -93,4 +92,6 @@ export const course: Catalogue = {
     other: '{n} points sans lon utilisable',
   },
   'a track or route of at least two points': 'une trace ou un itinéraire d’au moins deux points',
+  'Without a course Soundline goes by the signal alone, which is some hundred metres wrong over a half marathon. Pressing at the boards mends most of that.':
+    'Sans parcours, Soundline ne suit que le signal, faux de quelques centaines de mètres sur un semi-marathon. Appuyer aux bornes corrige presque tout.',
 };

@@ -27,8 +27,8 @@ export const review: Catalogue = {
   projected: 'prévue',
   'give or take': '±',
   'it was||finish time in the end': 'réelle',
-  'capped||pace of the opening': 'maîtrisé',
-  'not capped||pace of the opening': 'pas maîtrisé',
+  'as planned||pace of the opening': 'comme prévu',
+  'too quick||pace of the opening': 'trop rapide',
   'slow||pace of the opening': 'lent',
   'Opening to {distance} {unit}': 'Début jusqu’à {distance} {unit}',
   '{run} run, {planned} planned per {unit}: {verdict}': '{run} couru, {planned} prévu par {unit} : {verdict}',
@@ -66,7 +66,7 @@ export const review: Catalogue = {
   'Run with its log': 'Sortie avec son enregistrement',
   'All runs': 'Toutes les sorties',
   'In five lines': 'En cinq lignes',
-  'Take it away': 'À emporter',
+  'Save this run': 'Enregistrer cette sortie',
   'Files stay on this device until you send them somewhere.':
     'Les fichiers restent sur cet appareil jusqu’à ce que tu les envoies quelque part.',
   'Pace from board to board, as a table': 'Allure de panneau en panneau, en tableau',
@@ -95,10 +95,10 @@ export const review: Catalogue = {
   'Finished in {time}, {off} ahead of the plan.': 'Arrivée en {time}, {off} d’avance sur le plan.',
   'Finished in {time}, {off} behind the plan.': 'Arrivée en {time}, {off} de retard sur le plan.',
   'The opening is not in the log.': 'Le début n’est pas dans l’enregistrement.',
-  'The first {distance} went as planned: the opening was capped.':
-    'Premiers {distance} comme prévu : le début était maîtrisé.',
-  'The first {distance} went {off} s/km quicker than planned: the opening was not capped.':
-    'Premiers {distance} plus vite que prévu, de {off} s/km : le début n’était pas maîtrisé.',
+  'The first {distance} went as planned: a good opening.':
+    'Les premiers {distance} se sont passés comme prévu : un bon début.',
+  'The first {distance} went {off} s/km quicker than planned: too quick an opening.':
+    'Les premiers {distance} ont été {off} s/km plus rapides que prévu : un début trop rapide.',
   'The first {distance} went {off} s/km slower than planned.':
     'Premiers {distance} plus lents que prévu, de {off} s/km.',
   'There is too little of the run to say where time was won and lost.':
@@ -128,7 +128,7 @@ export const review: Catalogue = {
     'La prochaine fois : un objectif un peu plus lent, ou avant elle des séances au seuil et des sorties longues plus longues.',
   'Next time: practise drinking on the move; the stations cost more than the pace did.':
     'La prochaine fois : entraîne-toi à boire en courant ; les ravitaillements ont coûté plus que l’allure.',
-  'Next time: cap the opening. It cost nothing seen this time; it is the first thing that does.':
+  'Next time: hold the opening back. It cost nothing seen this time; it is the first thing that does.':
     'La prochaine fois : maîtrise le début. Il n’a rien coûté de visible cette fois ; c’est la première chose qui coûte.',
   'Next time: a goal a little quicker is realistic, on a day and a course like this one.':
     'La prochaine fois : un objectif un peu plus rapide est réaliste, un jour et sur un parcours comme ceux-ci.',

@@ -16,7 +16,7 @@ export const runs: Catalogue = {
   'when||date of a run': 'quand',
   'threshold /km': 'seuil /km',
   'give or take, s': '± s',
-  'opening over its cap, s/km': 'début au-dessus du plafond, s/km',
+  'opening too quick by, s/km': 'début trop rapide de, s/km',
   'second half, %': 'deuxième moitié, %',
   'wander, %||of the pace': 'fluctuation, %',
   'foot pod': 'capteur de foulée',
@@ -42,4 +42,5 @@ export const runs: Catalogue = {
   'weeks, up to the last': 'semaines, jusqu’à la dernière',
   'Opening: above 0 it was quicker than planned. Second half: above 0 it was slower than the first, hills taken out. Wander: how much the pace swings from one kilometre to the next.':
     'Début : au-dessus de 0, plus vite que prévu. Seconde moitié : au-dessus de 0, plus lente que la première, côtes déduites. Fluctuation : combien l’allure change d’un kilomètre à l’autre.',
+  'a GPX track or a run saved by Soundline': 'une trace GPX ou une sortie enregistrée par Soundline',
 };

@@ -79,7 +79,6 @@ export const course: Catalogue = {
   'the file: it could not be read from the disk': 'il file: non si è potuto leggere dal disco',
   'at most 64 MB of GPX': 'al massimo 64 MB di GPX',
   'a GPX file': 'un file GPX',
-  'a GPX file (XML that begins with <)': 'un file GPX (XML che comincia con <)',
   'XML faults, the first at {place}': 'Errori XML, il primo a {place}',
   'a gpx element at the top': 'un elemento gpx in cima',
   'at least one usable point': 'almeno un punto utilizzabile',
@@ -92,4 +91,6 @@ export const course: Catalogue = {
     other: '{n} punti senza un lon utilizzabile',
   },
   'a track or route of at least two points': 'una traccia o rotta di almeno due punti',
+  'Without a course Soundline goes by the signal alone, which is some hundred metres wrong over a half marathon. Pressing at the boards mends most of that.':
+    'Senza percorso Soundline segue solo il segnale, che su una mezza maratona sbaglia di qualche centinaio di metri. Premere ai cartelli corregge quasi tutto.',
 };

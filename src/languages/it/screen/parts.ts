@@ -38,6 +38,8 @@ export const parts: Catalogue = {
   'This browser keeps no pages for later: Soundline needs a network here.':
     'Questo browser non conserva pagine: qui Soundline ha bisogno della rete.',
   'Being stored for use without a network …': 'Si conserva per l’uso senza rete …',
+  'Stored on this device. The voice is tried at the first touch.':
+    'Salvato su questo dispositivo. La voce si prova al primo tocco.',
   'Ready offline.': 'Pronta senza rete.',
   'Not ready offline. Open the page again with a network.':
     'Non pronta senza rete. Riapri la pagina con la rete.',

@@ -27,8 +27,8 @@ export const review: Catalogue = {
   projected: 'previsto',
   'give or take': 'più o meno',
   'it was||finish time in the end': 'fu',
-  'capped||pace of the opening': 'contenuta',
-  'not capped||pace of the opening': 'non contenuta',
+  'as planned||pace of the opening': 'come previsto',
+  'too quick||pace of the opening': 'troppo veloce',
   'slow||pace of the opening': 'lenta',
   'Opening to {distance} {unit}': 'Apertura fino a {distance} {unit}',
   '{run} run, {planned} planned per {unit}: {verdict}':
@@ -65,7 +65,7 @@ export const review: Catalogue = {
   'All runs': 'Tutte le corse',
   'Imported run': 'Corsa importata',
   'In five lines': 'In cinque righe',
-  'Take it away': 'Portala via',
+  'Save this run': 'Salva questa corsa',
   'Files stay on this device until you send them somewhere.':
     'I file restano su questo dispositivo finché non li mandi da qualche parte.',
   'Pace from board to board, as a table': 'Passo da cartello a cartello, come tabella',
@@ -93,10 +93,10 @@ export const review: Catalogue = {
   'Finished in {time}, {off} ahead of the plan.': 'Arrivo in {time}, {off} avanti al piano.',
   'Finished in {time}, {off} behind the plan.': 'Arrivo in {time}, {off} indietro sul piano.',
   'The opening is not in the log.': 'L’apertura non è nel registro.',
-  'The first {distance} went as planned: the opening was capped.':
-    'I primi {distance} sono andati come previsto: l’apertura è stata contenuta.',
-  'The first {distance} went {off} s/km quicker than planned: the opening was not capped.':
-    'I primi {distance} sono andati {off} s/km più veloci del previsto: l’apertura non è stata contenuta.',
+  'The first {distance} went as planned: a good opening.':
+    'I primi {distance} sono andati come previsto: una buona apertura.',
+  'The first {distance} went {off} s/km quicker than planned: too quick an opening.':
+    'I primi {distance} sono andati {off} s/km più veloci del previsto: un’apertura troppo veloce.',
   'The first {distance} went {off} s/km slower than planned.':
     'I primi {distance} sono andati {off} s/km più lenti del previsto.',
   'There is too little of the run to say where time was won and lost.':
@@ -126,7 +126,7 @@ export const review: Catalogue = {
     'La prossima volta: un obiettivo un po’ più lento, o più soglia e lunghi prima.',
   'Next time: practise drinking on the move; the stations cost more than the pace did.':
     'La prossima volta: prova a bere correndo; i ristori sono costati più del passo.',
-  'Next time: cap the opening. It cost nothing seen this time; it is the first thing that does.':
+  'Next time: hold the opening back. It cost nothing seen this time; it is the first thing that does.':
     'La prossima volta: contieni l’apertura. Stavolta non si è visto che costasse; è la prima cosa che costa.',
   'Next time: a goal a little quicker is realistic, on a day and a course like this one.':
     'La prossima volta: un obiettivo un po’ più veloce è realistico, in un giorno e su un percorso come questi.',

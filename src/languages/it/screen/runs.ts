@@ -16,7 +16,7 @@ export const runs: Catalogue = {
   'when||date of a run': 'quando',
   'threshold /km': 'soglia /km',
   'give or take, s': 'più o meno, s',
-  'opening over its cap, s/km': 'apertura oltre il limite, s/km',
+  'opening too quick by, s/km': 'apertura troppo veloce di, s/km',
   'second half, %': 'seconda metà, %',
   'wander, %||of the pace': 'oscillazione, %',
   'foot pod': 'sensore al piede',
@@ -42,4 +42,5 @@ export const runs: Catalogue = {
   'weeks, up to the last': 'settimane, fino all’ultima',
   'Opening: above 0 it was quicker than planned. Second half: above 0 it was slower than the first, hills taken out. Wander: how much the pace swings from one kilometre to the next.':
     'Apertura: sopra 0 è stata più veloce del previsto. Seconda metà: sopra 0 è stata più lenta della prima, tolte le salite. Oscillazione: quanto cambia il passo da un chilometro all’altro.',
+  'a GPX track or a run saved by Soundline': 'una traccia GPX o una corsa salvata da Soundline',
 };

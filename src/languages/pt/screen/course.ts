@@ -80,7 +80,6 @@ export const course: Catalogue = {
   'the file: it could not be read from the disk': 'o arquivo: não pôde ser lido do disco',
   'at most 64 MB of GPX': 'no máximo 64 MB de GPX',
   'a GPX file': 'um arquivo GPX',
-  'a GPX file (XML that begins with <)': 'um arquivo GPX (XML que começa com <)',
   'XML faults, the first at {place}': 'Erros de XML, o primeiro em {place}',
   'a gpx element at the top': 'um elemento gpx no topo',
   'at least one usable point': 'ao menos um ponto utilizável',
@@ -93,4 +92,6 @@ export const course: Catalogue = {
     other: '{n} pontos sem um lon utilizável',
   },
   'a track or route of at least two points': 'uma trilha ou rota de ao menos dois pontos',
+  'Without a course Soundline goes by the signal alone, which is some hundred metres wrong over a half marathon. Pressing at the boards mends most of that.':
+    'Sem percurso, o Soundline segue apenas o sinal, que erra algumas centenas de metros numa meia maratona. Apertar nas placas corrige quase tudo.',
 };

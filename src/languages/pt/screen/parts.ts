@@ -38,6 +38,8 @@ export const parts: Catalogue = {
   'This browser keeps no pages for later: Soundline needs a network here.':
     'Este navegador não guarda páginas: o Soundline precisa de rede aqui.',
   'Being stored for use without a network …': 'Guardando para usar sem rede …',
+  'Stored on this device. The voice is tried at the first touch.':
+    'Guardado neste aparelho. A voz é testada ao primeiro toque.',
   'Ready offline.': 'Pronto sem rede.',
   'Not ready offline. Open the page again with a network.':
     'Não pronto sem rede. Abra a página de novo com rede.',

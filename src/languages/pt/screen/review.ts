@@ -27,8 +27,8 @@ export const review: Catalogue = {
   projected: 'prevista',
   'give or take': 'mais ou menos',
   'it was||finish time in the end': 'foi',
-  'capped||pace of the opening': 'contida',
-  'not capped||pace of the opening': 'não contida',
+  'as planned||pace of the opening': 'como planejado',
+  'too quick||pace of the opening': 'rápida demais',
   'slow||pace of the opening': 'lenta',
   'Opening to {distance} {unit}': 'Abertura até {distance} {unit}',
   '{run} run, {planned} planned per {unit}: {verdict}':
@@ -65,7 +65,7 @@ export const review: Catalogue = {
   'All runs': 'Todas as corridas',
   'Imported run': 'Corrida importada',
   'In five lines': 'Em cinco linhas',
-  'Take it away': 'Levar embora',
+  'Save this run': 'Salvar esta corrida',
   'Files stay on this device until you send them somewhere.':
     'Os arquivos ficam neste aparelho até você mandá-los a algum lugar.',
   'Pace from board to board, as a table': 'Ritmo de placa a placa, como tabela',
@@ -93,10 +93,10 @@ export const review: Catalogue = {
   'Finished in {time}, {off} ahead of the plan.': 'Chegada em {time}, {off} à frente do plano.',
   'Finished in {time}, {off} behind the plan.': 'Chegada em {time}, {off} atrás do plano.',
   'The opening is not in the log.': 'A abertura não está no registro.',
-  'The first {distance} went as planned: the opening was capped.':
-    'Os primeiros {distance} foram como previsto: a abertura foi contida.',
-  'The first {distance} went {off} s/km quicker than planned: the opening was not capped.':
-    'Os primeiros {distance} foram {off} s/km mais rápidos que o previsto: a abertura não foi contida.',
+  'The first {distance} went as planned: a good opening.':
+    'Os primeiros {distance} foram como planejado: uma boa abertura.',
+  'The first {distance} went {off} s/km quicker than planned: too quick an opening.':
+    'Os primeiros {distance} foram {off} s/km mais rápidos do que o planejado: uma abertura rápida demais.',
   'The first {distance} went {off} s/km slower than planned.':
     'Os primeiros {distance} foram {off} s/km mais lentos que o previsto.',
   'There is too little of the run to say where time was won and lost.':
@@ -123,7 +123,7 @@ export const review: Catalogue = {
     'Da próxima vez: uma meta um pouco mais lenta, ou mais limiar e longões antes.',
   'Next time: practise drinking on the move; the stations cost more than the pace did.':
     'Da próxima vez: pratique beber em movimento; os postos custaram mais que o ritmo.',
-  'Next time: cap the opening. It cost nothing seen this time; it is the first thing that does.':
+  'Next time: hold the opening back. It cost nothing seen this time; it is the first thing that does.':
     'Da próxima vez: contenha a abertura. Desta vez não se viu custo; é a primeira coisa que custa.',
   'Next time: a goal a little quicker is realistic, on a day and a course like this one.':
     'Da próxima vez: uma meta um pouco mais rápida é realista, num dia e num percurso como estes.',

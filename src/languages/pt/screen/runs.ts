@@ -16,7 +16,7 @@ export const runs: Catalogue = {
   'when||date of a run': 'quando',
   'threshold /km': 'limiar /km',
   'give or take, s': 'mais ou menos, s',
-  'opening over its cap, s/km': 'abertura acima do teto, s/km',
+  'opening too quick by, s/km': 'abertura rápida demais em, s/km',
   'second half, %': 'segunda metade, %',
   'wander, %||of the pace': 'oscilação, %',
   'foot pod': 'sensor de pé',
@@ -42,4 +42,5 @@ export const runs: Catalogue = {
   'weeks, up to the last': 'semanas, até a última',
   'Opening: above 0 it was quicker than planned. Second half: above 0 it was slower than the first, hills taken out. Wander: how much the pace swings from one kilometre to the next.':
     'Abertura: acima de 0 foi mais rápida do que o planejado. Segunda metade: acima de 0 foi mais lenta do que a primeira, sem contar as subidas. Oscilação: quanto o ritmo muda de um quilômetro para outro.',
+  'a GPX track or a run saved by Soundline': 'uma trilha GPX ou uma corrida salva pelo Soundline',
 };
