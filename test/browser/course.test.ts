@@ -84,15 +84,22 @@ describe('the course', () => {
     await close();
   });
 
-  test('says how often a lap is run, and doubts a course of another length', async () => {
+  test('says how often a lap is run, and follows the plan', async () => {
     const { page, close } = await open('#/course', { plan: { ...PLAN, distanceM: 8000, goalS: 2400 } });
     await page.locator('input[type="file"]').setInputFiles(dropped);
     await page.getByText('run 2 times').waitFor();
     await page.goto(page.url().replace('#/course', '#/plan'));
-    await page.getByLabel('Distance').fill('6');
+    await page.getByLabel('Distance').fill('12');
     await page.goto(page.url().replace('#/plan', '#/course'));
+    await page.getByText('run 3 times').waitFor();
+    await close();
+  });
+
+  test('doubts a course that is longer than the race', async () => {
+    const { page, close } = await open('#/course', { plan: { ...PLAN, distanceM: 3000, goalS: 900 } });
+    await page.locator('input[type="file"]').setInputFiles(dropped);
     await page.getByText('Is it the right course').waitFor();
-    expect(await page.getByText('run 2 times').count()).toBe(0);
+    expect(await page.getByText(/run .* times/).count()).toBe(0);
     await close();
   });
 

@@ -27,7 +27,7 @@ describe('the plan', () => {
   test('refuses at the field what the plan file would refuse', async () => {
     const { page, close } = await open('#/plan', { size: SIZES.desk });
     await page.getByLabel('Checkpoints', { exact: true }).fill('5, 10, 99');
-    await page.getByText('a place on the course').waitFor();
+    await page.getByText('this lies beyond it').waitFor();
     expect(await page.getByLabel('Checkpoints', { exact: true }).getAttribute('aria-invalid')).toBe('true');
     await close();
   });

@@ -22,19 +22,7 @@ const USUAL_OFFERS: readonly Offer[] = ['water'];
 /** What can be put at the place that was pointed to. */
 export const PlaceTools = ({ model, pickedM, passesM, onPick }: Props) => {
   const plan = model.plan.value;
-  const mouthM = useSignal<number | null>(null);
-  const offers = useSignal(USUAL_OFFERS);
   const atM = Math.round(pickedM);
-  const unitM = metresPer(plan.unit);
-  const nearest = Math.max(1, Math.round(atM / unitM));
-  const put = (change: (p: RacePlan) => RacePlan): void => model.change(change);
-  const putBoard = (standsAtM: number | null): void =>
-    put((p) => {
-      const saysM = nearest * unitM;
-      const others = (p.wrongBoards ?? []).filter((b) => b.saysM !== saysM);
-      return { ...p, wrongBoards: [...others, { saysM, standsAtM }] };
-    });
-  const inside = atM > 0 && atM < plan.distanceM;
   return (
     <>
       <h2>
@@ -62,6 +50,22 @@ export const PlaceTools = ({ model, pickedM, passesM, onPick }: Props) => {
           ))}
         </p>
       )}
+      <PutHere plan={plan} atM={atM} put={model.change} />
+      <Things things={placedThings(plan)} model={model} onPick={onPick} unit={plan.unit} />
+    </>
+  );
+};
+
+interface PutProps {
+  readonly plan: RacePlan;
+  readonly atM: number;
+  readonly put: PlanModel['change'];
+}
+
+const PutHere = ({ plan, atM, put }: PutProps) => {
+  const offers = useSignal(USUAL_OFFERS);
+  return (
+    <>
       <Several
         label={t('The station offers')}
         labelUnseen
@@ -89,44 +93,69 @@ export const PlaceTools = ({ model, pickedM, passesM, onPick }: Props) => {
             {t('My {item} here', { item: SUPPLY_NAMES[item] })}
           </button>
         ))}
-        <button
-          type="button"
-          disabled={!inside}
-          onClick={() => put((p) => ({ ...p, checkpointsM: [...p.checkpointsM, atM] }))}
-        >
-          {t('Checkpoint here')}
-        </button>
-        <button type="button" disabled={!inside} onClick={() => putBoard(atM)}>
-          {t('Board {n} stands here', { n: nearest })}
-        </button>
-        <button type="button" disabled={!inside} onClick={() => putBoard(null)}>
-          {t('Do not trust board {n}', { n: nearest })}
-        </button>
-        {mouthM.value === null ? (
-          <button
-            type="button"
-            onClick={() => {
-              mouthM.value = atM;
-            }}
-          >
-            {t('Tunnel from here')}
-          </button>
-        ) : (
-          <button
-            type="button"
-            disabled={atM === mouthM.value}
-            onClick={() => {
-              const [fromM, toM] = [Math.min(atM, mouthM.value ?? atM), Math.max(atM, mouthM.value ?? atM)];
-              put((p) => ({ ...p, tunnels: [...(p.tunnels ?? []), { fromM, toM }] }));
-              mouthM.value = null;
-            }}
-          >
-            {t('Tunnel from {place} to here', { place: distance(mouthM.value, plan.unit, 2) })}
-          </button>
-        )}
+        <MarksHere plan={plan} atM={atM} put={put} />
+        <TunnelHere plan={plan} atM={atM} put={put} />
       </div>
-      <Things things={placedThings(plan)} model={model} onPick={onPick} unit={plan.unit} />
     </>
+  );
+};
+
+/** What can stand on the way alone, not at its ends. */
+const MarksHere = ({ plan, atM, put }: PutProps) => {
+  const unitM = metresPer(plan.unit);
+  const nearest = Math.max(1, Math.round(atM / unitM));
+  const putBoard = (standsAtM: number | null): void =>
+    put((p) => {
+      const saysM = nearest * unitM;
+      const others = (p.wrongBoards ?? []).filter((b) => b.saysM !== saysM);
+      return { ...p, wrongBoards: [...others, { saysM, standsAtM }] };
+    });
+  const outside = atM <= 0 || atM >= plan.distanceM;
+  return (
+    <>
+      <button
+        type="button"
+        disabled={outside}
+        onClick={() => put((p) => ({ ...p, checkpointsM: [...p.checkpointsM, atM] }))}
+      >
+        {t('Checkpoint here')}
+      </button>
+      <button type="button" disabled={outside} onClick={() => putBoard(atM)}>
+        {t('Board {n} stands here', { n: nearest })}
+      </button>
+      <button type="button" disabled={outside} onClick={() => putBoard(null)}>
+        {t('Do not trust board {n}', { n: nearest })}
+      </button>
+    </>
+  );
+};
+
+/** A tunnel is told by its two mouths, one after the other. */
+const TunnelHere = ({ plan, atM, put }: PutProps) => {
+  const mouthM = useSignal<number | null>(null);
+  if (mouthM.value === null)
+    return (
+      <button
+        type="button"
+        onClick={() => {
+          mouthM.value = atM;
+        }}
+      >
+        {t('Tunnel from here')}
+      </button>
+    );
+  const [fromM, toM] = [Math.min(atM, mouthM.value), Math.max(atM, mouthM.value)];
+  return (
+    <button
+      type="button"
+      disabled={fromM === toM}
+      onClick={() => {
+        put((p) => ({ ...p, tunnels: [...(p.tunnels ?? []), { fromM, toM }] }));
+        mouthM.value = null;
+      }}
+    >
+      {t('Tunnel from {place} to here', { place: distance(mouthM.value, plan.unit, 2) })}
+    </button>
   );
 };
 
