@@ -1,10 +1,11 @@
 import { computed, type ReadonlySignal, signal } from '@preact/signals';
 
 /**
- * `absent`: this browser keeps nothing for later. `fetching`: on its way. `ready`: the page, its script and the voice are
- * on the device and the voice is decoded. `failed`: something could not be had; reload with a network.
+ * `absent`: this browser keeps nothing for later. `fetching`: on its way. `stored`: the page, its script and the voice are
+ * on the device, and nobody has asked for the voice yet. `ready`: it is decoded as well. `failed`: something could not be
+ * had; reload with a network.
  */
-export type OfflineState = 'absent' | 'fetching' | 'ready' | 'failed';
+export type OfflineState = 'absent' | 'fetching' | 'stored' | 'ready' | 'failed';
 
 export interface Offline {
   readonly state: ReadonlySignal<OfflineState>;
@@ -22,6 +23,8 @@ export interface OfflineParts {
   /** What must lie on the device before anything is called ready, as paths. */
   readonly needed: readonly string[];
   readonly voiceDecoded: ReadonlySignal<boolean>;
+  /** The voice is on the device, and is decoded when it is asked for. */
+  readonly voiceRests: ReadonlySignal<boolean>;
   readonly runIsOn: () => boolean;
   readonly reload: () => void;
   /** When to begin: storing some sixty files should not hold up the first picture. */
@@ -77,9 +80,10 @@ export const createOffline = (parts: OfflineParts): Offline => {
   (parts.begin ?? ((run) => run()))(() => void begin());
 
   return {
-    state: computed(() =>
-      cached.value === 'ready' && !parts.voiceDecoded.value ? 'fetching' : cached.value,
-    ),
+    state: computed(() => {
+      if (cached.value !== 'ready' || parts.voiceDecoded.value) return cached.value;
+      return parts.voiceRests.value ? 'stored' : 'fetching';
+    }),
     updateWaits,
     update: () => {
       if (parts.runIsOn()) return;

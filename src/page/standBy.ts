@@ -47,6 +47,7 @@ const createStored = ({ speaker, path, englishPath }: Ground, { run }: Running) 
     caches: globalThis.caches,
     needed: ['/index.html', englishPath],
     voiceDecoded: computed(() => ['asleep', 'ready'].includes(speaker.state.value) && voiceKept.value),
+    voiceRests: computed(() => !speaker.begun.value && voiceKept.value),
     runIsOn: () => run.current.value !== null,
     reload: () => location.reload(),
     begin: afterPaint,

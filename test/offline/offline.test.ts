@@ -10,6 +10,7 @@ const rig = (part: { cached: readonly string[]; waiting?: boolean; fails?: boole
   let looked = 0;
   let reloads = 0;
   const decoded = signal(false);
+  const rests = signal(false);
   const changed: (() => void)[] = [];
   const registration = Object.assign(new EventTarget(), {
     installing: null,
@@ -32,6 +33,7 @@ const rig = (part: { cached: readonly string[]; waiting?: boolean; fails?: boole
     },
     needed: ['/index.html', '/voice/en.mp3'],
     voiceDecoded: decoded,
+    voiceRests: rests,
     runIsOn: () => part.runIsOn ?? false,
     reload: () => {
       reloads++;
@@ -40,6 +42,7 @@ const rig = (part: { cached: readonly string[]; waiting?: boolean; fails?: boole
   return {
     offline,
     decoded,
+    rests,
     posted,
     takeOver: () => {
       for (const run of changed) run();
@@ -53,6 +56,18 @@ describe('ready offline', () => {
   test('is said only when all is stored and the voice is decoded', async () => {
     const { offline, decoded } = rig({ cached: ALL });
     await settle();
+    expect(offline.state.value).toBe('fetching');
+    decoded.value = true;
+    expect(offline.state.value).toBe('ready');
+  });
+
+  test('is not said of a voice that nobody has asked for yet: that is stored', async () => {
+    const { offline, rests, decoded } = rig({ cached: ALL });
+    rests.value = true;
+    expect(offline.state.value).toBe('fetching');
+    await settle();
+    expect(offline.state.value).toBe('stored');
+    rests.value = false;
     expect(offline.state.value).toBe('fetching');
     decoded.value = true;
     expect(offline.state.value).toBe('ready');

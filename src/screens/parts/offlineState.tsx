@@ -4,7 +4,7 @@ import { t } from '../../languages/text.ts';
 
 /** What src/offline says of itself; the screens know no more of it. */
 export interface OfflineSigns {
-  readonly state: ReadonlySignal<'absent' | 'fetching' | 'ready' | 'failed'>;
+  readonly state: ReadonlySignal<'absent' | 'fetching' | 'stored' | 'ready' | 'failed'>;
   readonly updateWaits: ReadonlySignal<boolean>;
   readonly update: () => void;
 }
@@ -12,6 +12,7 @@ export interface OfflineSigns {
 const WORDS = {
   absent: message('This browser keeps no pages for later: Soundline needs a network here.'),
   fetching: message('Being stored for use without a network …'),
+  stored: message('Stored on this device. The voice is tried at the first touch.'),
   ready: message('Ready offline.'),
   failed: message('Not ready offline. Open the page again with a network.'),
 } as const;

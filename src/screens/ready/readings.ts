@@ -212,14 +212,14 @@ const vibration = ({ vibrates }: ReadyModel): Found =>
  */
 export const readingsOf = (
   model: ReadyModel,
-  offline: 'absent' | 'fetching' | 'ready' | 'failed',
+  offline: 'absent' | 'fetching' | 'stored' | 'ready' | 'failed',
   lockIsWeak: boolean,
 ): readonly Reading[] =>
   foundBy(model, offline, lockIsWeak).map((found) => ({ ...found, name: t(NAMES[found.what]) }));
 
 const foundBy = (
   model: ReadyModel,
-  offline: 'absent' | 'fetching' | 'ready' | 'failed',
+  offline: 'absent' | 'fetching' | 'stored' | 'ready' | 'failed',
   lockIsWeak: boolean,
 ): readonly Found[] => [
   position(model),
@@ -233,7 +233,7 @@ const foundBy = (
   storage(model),
   offline === 'ready'
     ? { what: 'offline', grade: 'good', text: t('Works without a network.') }
-    : offline === 'fetching'
+    : offline === 'fetching' || offline === 'stored'
       ? wait('offline', t('Being stored.'))
       : {
           what: 'offline',

@@ -16,7 +16,7 @@ export interface InstallSigns {
 
 interface Props {
   readonly model: ReadyModel;
-  readonly offline: ReadonlySignal<'absent' | 'fetching' | 'ready' | 'failed'>;
+  readonly offline: ReadonlySignal<'absent' | 'fetching' | 'stored' | 'ready' | 'failed'>;
   readonly install: InstallSigns;
 }
 

@@ -52,6 +52,13 @@ const Before = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
           <a href="#/ready">{t('Check this phone')}</a>
         </p>
       </header>
+      {model.elsewhere.value && (
+        <p class="alarm" role="alert">
+          {t(
+            'This run is in another window of this device. Go on there, or close that window and switch on here.',
+          )}
+        </p>
+      )}
       <dl class="reasons">
         <dt>{t('Position')}</dt>
         <dd>
@@ -74,13 +81,6 @@ const Before = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
           )}
         </dd>
       </dl>
-      {model.elsewhere.value && (
-        <p class="alarm" role="alert">
-          {t(
-            'This run is in another window of this device. Go on there, or close that window and switch on here.',
-          )}
-        </p>
-      )}
       <Choices choices={model.choices} />
       <TalkChoice talk={model.choices.talk} />
       <div class="buttons">
