@@ -20,8 +20,6 @@ export interface Departure {
   /** Evidence that what was told of is over, seconds of drift. */
   readonly backS: number;
   readonly waver: Waver;
-  /** The planned pace as an estimate with this one's lag would show it, s/km; null after a gap. */
-  readonly shownSPerKm: number | null;
   /** How well the speed is known of late, m/s; null before anything was seen. */
   readonly usualSdMps: number | null;
 }
@@ -99,7 +97,6 @@ export const beginDeparture: Departure = {
   slow: RESTING,
   backS: 0,
   waver: beginWaver,
-  shownSPerKm: null,
   usualSdMps: null,
 };
 
@@ -107,12 +104,11 @@ export const beginDeparture: Departure = {
 export const rest = (departure: Departure): Departure =>
   departure.quick === RESTING && departure.slow === RESTING && departure.backS === 0
     ? departure
-    : { ...departure, quick: RESTING, slow: RESTING, backS: 0, shownSPerKm: null };
+    : { ...departure, quick: RESTING, slow: RESTING, backS: 0 };
 
 /** A new target: nothing has been told about it. */
 export const newTarget = (departure: Departure): Departure => ({
   ...rest(departure),
-  shownSPerKm: departure.shownSPerKm,
   told: 0,
   times: 0,
 });
@@ -121,7 +117,7 @@ export const newTarget = (departure: Departure): Departure => ({
 export const tell = (departure: Departure, side: 'quick' | 'slow'): Departure => {
   const told = side === 'quick' ? departure.quick.mean : -departure.slow.mean;
   const times = told * departure.told > 0 ? departure.times + 1 : 1;
-  return { ...rest(departure), shownSPerKm: departure.shownSPerKm, told, times };
+  return { ...rest(departure), told, times };
 };
 
 /** What noise there is in the rate: its power per second of averaging, and the lag that the estimate pays for it. */
@@ -149,23 +145,6 @@ const grow = (sum: Sum, away: number, beyond: number, limitS: number, lagS: numb
   return { valueS, forS, first, wonS, mean, found };
 };
 
-/** On hills the estimate comes behind as a first-order low pass of so many of its lags would (measured: 2 to 2.5). */
-const SHOWN_LAGS = 2.2;
-
-/** How exactly it does is not known: this share of the difference is no evidence. */
-const SHOWN_DOUBT = 0.5;
-
-/**
- * The estimate follows a hill's change of speed late and not to the full; held against the pace planned at this very
- * place, each hill would be a departure. So the plan is made as late as the estimate.
- */
-const shownBy = (before: number | null, e: Evidence): number => {
-  const tauS = SHOWN_LAGS * rateNoise(e.speedSdMps, e.paceSPerKm).lagS;
-  if (before === null || tauS <= e.dtS) return e.paceSPerKm;
-  // Speeds are what the estimate follows: the mean is of their inverses.
-  return 1 / (1 / before + (1 / e.paceSPerKm - 1 / before) * (e.dtS / tauS));
-};
-
 /**
  * Behind a station, a stop or a stumble the estimate has opened up to follow it, and its speed errs by more than it says
  * for a minute (in town by 8 s/km where it says 6): that is no time to judge a pace. Where reception itself has become
@@ -184,21 +163,16 @@ const usualWith = (before: number | null, { speedSdMps, dtS }: Evidence): number
  */
 export const follow = (departure: Departure, e: Evidence, limit = LIMIT): Departure => {
   const { told, times, quick, slow } = departure;
-  const shownSPerKm = shownBy(departure.shownSPerKm, e);
   const usualSdMps = usualWith(departure.usualSdMps, e);
-  if (e.speedSdMps > SHAKEN * usualSdMps) return { ...rest(departure), shownSPerKm, usualSdMps };
-  const rate = (e.rate * shownSPerKm) / e.paceSPerKm;
-  const waver = seeRate(departure.waver, rate, e.dtS);
+  if (e.speedSdMps > SHAKEN * usualSdMps) return { ...rest(departure), usualSdMps };
+  const waver = seeRate(departure.waver, e.rate, e.dtS);
   const worth = WORTH_S_PER_KM / e.paceSPerKm;
   const slack = SLACK * worth;
-  const hill = SHOWN_DOUBT * Math.abs(shownSPerKm / e.paceSPerKm - 1);
   const noise = noiseOf(departure.waver, e);
-  // What the estimate has not shown yet is counted in advance, unless it is a hill that it has not shown.
-  const lagS = Math.min(LAG_MOST_S, noise.lagS) * Math.max(0, 1 - hill / slack);
+  const lagS = Math.min(LAG_MOST_S, noise.lagS);
   const more = Math.min(MORE_AT_MOST, Math.max(0, LIMIT_PER_S * (noise.lagS - OPEN_LAG_S)));
   const limitS = ((limit + more) * noise.power) / (2 * slack);
-  const seen = rate - 1;
-  const away = Math.sign(seen) * Math.max(0, Math.abs(seen) - hill);
+  const away = e.rate - 1;
   const most = CLIP * worth;
   const beyond = (side: number, welcome: number): number => {
     // Once told, only what is plainly worse counts, and the worse the more often it was told: nobody is nagged.
@@ -220,7 +194,6 @@ export const follow = (departure: Departure, e: Evidence, limit = LIMIT): Depart
     slow: stumble && nextSlow.found ? { ...nextSlow, found: false } : nextSlow,
     backS: isBack ? 0 : backS,
     waver,
-    shownSPerKm,
     usualSdMps,
   };
 };

@@ -2,7 +2,7 @@ import { M_PER_KM } from '../units/units.ts';
 import type { Evidence } from './departure.ts';
 import { rateNoise } from './noise.ts';
 
-/** How large a departure is that was found, on its own side: what may be said of it. Seconds per kilometre. */
+/** How large a departure is that was found, beyond what is welcome, on its own side: seconds per kilometre. */
 export interface Size {
   readonly sPerKm: number;
   /** The same by the speed alone: below zero where the runner is on the other side by now. */
@@ -10,7 +10,8 @@ export interface Size {
   readonly sdSPerKm: number;
 }
 
-type SpeedNow = Pick<Evidence, 'rate' | 'speedSdMps' | 'paceSPerKm'>;
+/** What there is to judge a size by. */
+export type SpeedNow = Omit<Evidence, 'dtS' | 'quickIsLikely'>;
 
 /**
  * Departures that are found are mostly between the smallest worth a word and three times that; the field's first
@@ -24,14 +25,10 @@ const USUAL_SD_S_PER_KM = 7;
  * is chosen by where it began and by having passed its limit, and behind the start it holds the getaway; a belief is right
  * whenever one stops to look. By the mean, what was said was off by 4 s/km in the open and 8 in town, by this 3 and 4
  * (`npm run bench -- pacing`).
- * @param shownSPerKm the planned pace as the estimate shows it (`Departure`), null where that is not known
  */
-export const sizeOf = (side: 'quick' | 'slow', e: SpeedNow, shownSPerKm: number | null): Size => {
-  const sign = side === 'quick' ? 1 : -1;
-  // On a hill the estimate follows late, nobody knows how late: against the plan of here and of there, the less counts.
-  const seen = Math.min(
-    ...[e.paceSPerKm, shownSPerKm ?? e.paceSPerKm].map((planned) => sign * (e.rate * planned - e.paceSPerKm)),
-  );
+export const sizeOf = (side: 'quick' | 'slow', e: SpeedNow): Size => {
+  const away = side === 'quick' ? e.rate - 1 - e.quickIsFine : 1 - e.rate - e.slowIsFine;
+  const seen = away * e.paceSPerKm;
   const seenVar = rateNoise(e.speedSdMps, e.paceSPerKm).variance * e.paceSPerKm ** 2;
   const usualVar = USUAL_SD_S_PER_KM ** 2;
   const sum = seenVar + usualVar;
@@ -52,6 +49,10 @@ const SURE_BY_S = 180;
 const FREE_SURE_BY_S = 420;
 
 /** Is the speed known well enough for a word about it? `forS`: seconds since the start. */
-export const isSized = ({ speedSdMps, paceSPerKm }: SpeedNow, forS: number, hasLine: boolean): boolean =>
+export const isSized = (
+  { speedSdMps, paceSPerKm }: Pick<SpeedNow, 'speedSdMps' | 'paceSPerKm'>,
+  forS: number,
+  hasLine: boolean,
+): boolean =>
   forS >= (hasLine ? SURE_BY_S : FREE_SURE_BY_S) ||
   (speedSdMps * paceSPerKm ** 2) / M_PER_KM <= SURE_S_PER_KM;

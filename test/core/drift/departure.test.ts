@@ -142,29 +142,6 @@ test('too quick in the first part is believed sooner, too slow is not', () => {
   expect(secondsUntil(-0.02, true)).toBe(secondsUntil(-0.02, false));
 });
 
-test('an estimate that follows a hill late is no departure', () => {
-  const sd = 0.06;
-  const tauS = (2.2 * sd ** 2) / 2.6e-4;
-  let departure = even;
-  let shown = SPEED_MPS;
-  let found = 0;
-  let naive = 0;
-  for (let s = 0; s < 600; s++) {
-    const planned = SPEED_MPS * (1 + 0.08 * Math.sin(s / 60));
-    shown += (planned - shown) / tauS;
-    const paceSPerKm = 1000 / planned;
-    departure = follow(departure, {
-      ...evidence(0, sd),
-      paceSPerKm,
-      rate: shown / planned,
-    });
-    if (departure.quick.found || departure.slow.found) found++;
-    if (Math.abs(shown / planned - 1) > 0.03) naive++;
-  }
-  expect(naive).toBeGreaterThan(100);
-  expect(found).toBe(0);
-});
-
 describe('what counts', () => {
   test('a stumble of some seconds is nothing, however deep', () => {
     const stumbled = run(run(even, 6, -0.4), 40, 0);

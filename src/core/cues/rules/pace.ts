@@ -1,6 +1,6 @@
 import type { Departure, Evidence } from '../../drift/departure.ts';
 import { paceReason } from '../../drift/reason.ts';
-import { isSized, type Size, sizeOf } from '../../drift/size.ts';
+import { isSized, type Size, type SpeedNow, sizeOf } from '../../drift/size.ts';
 import type { Message } from '../../units/message.ts';
 import { M_PER_KM, metresPer } from '../../units/units.ts';
 import { crossingMs } from '../crossing.ts';
@@ -17,7 +17,7 @@ import type { Saying } from '../saying.ts';
  * Then silence about pace for SILENT_MS unless it gets worse, and no word again until it changes. Not where a slowing
  * has its own reason: at a station, in the crowd behind the start, walking or standing. Hills are in the schedule.
  * In the opening, too quick is said as such. Whoever is late may be quicker, and whoever has time in hand slower, by
- * what that is worth over the rest.
+ * what that is worth over the rest; the size is what goes beyond that.
  */
 export interface PaceWatch {
   /** When an ease or quicken was last said. */
@@ -67,6 +67,20 @@ const nearStation = ({ race, progress }: Moment): boolean =>
     ({ atM }) => progress.distanceM > atM - STATION_BEFORE_M && progress.distanceM < atM + STATION_BEHIND_M,
   );
 
+/** The runner's speed now as a share of the plan's, and what is welcome of it. */
+const speedNow = ({ race, progress, aheadS, aheadSdS }: Moment): SpeedNow => {
+  const paceSPerKm = race.schedule.paceAtSPerKm(progress.distanceM);
+  const restS = Math.max(1, race.totalS - race.schedule.timeAtS(progress.distanceM));
+  const surely = Math.min(WELCOME_MOST, Math.max(0, Math.abs(aheadS) - 2 * aheadSdS) / restS);
+  return {
+    rate: (paceSPerKm / M_PER_KM) * progress.speedMps,
+    speedSdMps: progress.speedSdMps * (race.byPresses ? FREE_DOUBT : 1),
+    paceSPerKm,
+    quickIsFine: aheadS < 0 ? surely : 0,
+    slowIsFine: aheadS > 0 ? surely : 0,
+  };
+};
+
 /**
  * What this stretch of running tells about pace; null where it tells nothing.
  * @param slowIsFine share of the pace that the runner is let off (a push that was not offered)
@@ -77,21 +91,15 @@ export const paceEvidence = (
   dtS: number,
   slowIsFine: number,
 ): Evidence | null => {
-  const { race, progress, aheadS, aheadSdS } = moment;
+  const { race, progress } = moment;
   if (moment.nowMs < Math.max(watch.fromMs, moment.startMs + FREE_S * 1000)) return null;
-  const { schedule } = race;
-  const paceSPerKm = schedule.paceAtSPerKm(progress.distanceM);
-  const rate = (paceSPerKm / M_PER_KM) * progress.speedMps;
-  if (progress.distanceM < FREE_M || !isSeen(moment) || rate < WALKING || nearStation(moment)) return null;
-  const restS = Math.max(1, race.totalS - schedule.timeAtS(progress.distanceM));
-  const surely = Math.min(WELCOME_MOST, Math.max(0, Math.abs(aheadS) - 2 * aheadSdS) / restS);
+  const now = speedNow(moment);
+  if (progress.distanceM < FREE_M || !isSeen(moment) || now.rate < WALKING || nearStation(moment))
+    return null;
   return {
+    ...now,
     dtS,
-    rate,
-    speedSdMps: progress.speedSdMps * (race.byPresses ? FREE_DOUBT : 1),
-    paceSPerKm,
-    quickIsFine: aheadS < 0 ? surely : 0,
-    slowIsFine: (aheadS > 0 ? surely : 0) + slowIsFine,
+    slowIsFine: now.slowIsFine + slowIsFine,
     quickIsLikely: !race.byPresses && progress.distanceM < (race.plan.opening?.untilM ?? FIRST_M),
   };
 };
@@ -101,12 +109,6 @@ export const findNewTarget = (watch: PaceWatch, nowMs: number): PaceWatch => ({
   ...watch,
   fromMs: nowMs + NEW_TARGET_MS,
 });
-
-const speedNow = ({ race, progress }: Moment): Pick<Evidence, 'rate' | 'speedSdMps' | 'paceSPerKm'> => {
-  const paceSPerKm = race.schedule.paceAtSPerKm(progress.distanceM);
-  const rate = (paceSPerKm / M_PER_KM) * progress.speedMps;
-  return { rate, paceSPerKm, speedSdMps: progress.speedSdMps * (race.byPresses ? FREE_DOUBT : 1) };
-};
 
 /** The side on which a departure is found that may be spoken of now. */
 export const departedSide = (watch: PaceWatch, moment: Moment): 'quick' | 'slow' | null => {
@@ -119,8 +121,10 @@ export const departedSide = (watch: PaceWatch, moment: Moment): 'quick' | 'slow'
   if (nowMs < watch.saidMs + SILENT_MS && !isWorse) return null;
   const restM = race.plan.distanceM - progress.distanceM;
   if (restM < (side === 'quick' ? NO_EASE_M : NO_QUICKEN_M)) return null;
-  if (side === 'slow' && (progress.distanceM < CROWD_M || slow.mean > TIRED)) return null;
   const { opening, push } = race.plan;
+  // Who pushes from behind is not held back.
+  if (side === 'quick' && push !== null && progress.distanceM >= push.fromM && moment.aheadS < 0) return null;
+  if (side === 'slow' && (progress.distanceM < CROWD_M || slow.mean > TIRED)) return null;
   for (const placeM of [opening?.untilM, push?.fromM])
     if (placeM !== undefined && placeM > progress.distanceM && crossingMs(moment, placeM) < nowMs + SOON_MS)
       return null;
@@ -165,7 +169,7 @@ const byOf = ({ race }: Moment, { sPerKm, sdSPerKm }: Size): number => {
 export const paceCue = (moment: Moment, side: 'quick' | 'slow'): Cue => {
   const { departure } = moment;
   const now = speedNow(moment);
-  const size = sizeOf(side, now, departure.shownSPerKm);
+  const size = sizeOf(side, now);
   const why = paceReason(side, { forS: departure[side].forS, mean: size.sPerKm / now.paceSPerKm });
   return cueOf(moment, sayingOf(moment, side, byOf(moment, size)), why);
 };
@@ -177,7 +181,7 @@ export const paceAgain = (cue: Cue, moment: Moment, departure: Departure): Cue |
   if (!('byS' in saying)) return cue;
   const side = saying.kind === 'quicken' ? 'slow' : 'quick';
   const now = speedNow(moment);
-  const size = isSeen(moment) ? sizeOf(side, now, departure.shownSPerKm) : null;
+  const size = isSeen(moment) ? sizeOf(side, now) : null;
   if (size !== null && size.seenSPerKm < 0) return null;
   const again = { ...saying, ...(size && { byS: byOf(moment, size) }) };
   const ahead = aheadFor(moment.aheadS, moment.aheadSdS, isReckoned(moment));

@@ -95,6 +95,12 @@ describe('when it is said', () => {
     expect(side(at(18_050, slow))).toBeNull();
   });
 
+  test('not to who pushes from behind', () => {
+    const pushing = (aheadS: number) => side(at(18_600, quick, { aheadS }));
+    expect(pushing(-5)).toBeNull();
+    expect(pushing(5)).toBe('quick');
+  });
+
   test('not near the line', () => {
     expect(side(at(20_150, quick))).toBeNull();
     expect(side(at(20_150, slow))).toBe('slow');
