@@ -1,0 +1,42 @@
+import { describe, expect, test } from 'vitest';
+import { open } from './support/open.ts';
+
+describe('who comes for the first time', () => {
+  test('is led from the demo to a plan of their own, and on', async () => {
+    const { page, complaints, close } = await open('');
+    await page.getByRole('link', { name: 'Make a plan' }).click();
+    await page.getByText('This is the plan of the demo race').waitFor();
+    await page.getByRole('button', { name: 'Make it my own' }).click();
+    await page.getByRole('status').getByText('Yours now').waitFor();
+    expect(await page.getByLabel('Name').inputValue()).toBe('My race');
+    expect(await page.getByLabel(/^Station \d+ at$/).count()).toBe(0);
+    await page.getByLabel('Goal time').fill('1:45');
+    await page.locator('.key-times').getByText('1:44:39').waitFor();
+    await page.getByRole('link', { name: 'Next: Fuel' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Fuel' }).waitFor();
+    await expect.poll(() => page.title()).toBe('Fuel · Soundline');
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  test('who got a link sees what is in it before anything else', async () => {
+    const { page, close } = await open('#/plan');
+    await page.getByRole('link', { name: 'Hand it to another phone' }).click();
+    const link = await page.getByLabel(/^The link/).inputValue();
+    await close();
+    const other = await open(link.slice(link.indexOf('#')));
+    await other.page.getByText('A plan is here').waitFor();
+    expect(await other.page.getByRole('heading', { level: 2 }).first().textContent()).toBe('Take');
+    await other.close();
+  });
+
+  test('who goes by keys is past the bar with one', async () => {
+    const { page, close } = await open('#/plan');
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('MAIN');
+    await page.keyboard.press('Tab');
+    expect(await page.evaluate(() => document.activeElement?.closest('main') !== null)).toBe(true);
+    await close();
+  });
+});
