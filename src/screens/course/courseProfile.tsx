@@ -2,8 +2,8 @@ import type { RacePlan } from '../../core/plan/racePlan.ts';
 import { t } from '../../languages/text.ts';
 import type { CourseView } from '../../session/courseView.ts';
 import { distance, unitName } from '../format.ts';
-import { distanceTicksM } from '../parts/chartPaths.ts';
 import { rich } from '../parts/rich.tsx';
+import { WayAxis, WayMarks } from '../parts/wayAxis.tsx';
 import { useWidth } from '../parts/width.ts';
 
 interface Props {
@@ -68,20 +68,8 @@ export const CourseProfile = ({ view, plan, pickedM, onPick }: Props) => {
               d={`M${view.heights.map((h) => `${x(h.atM).toFixed(1)} ${y(h.heightM).toFixed(1)}`).join('L')}L${x(plan.distanceM)} ${bedY}L${MARGIN.left} ${bedY}Z`}
             />
           )}
-          {plan.stations.map((s) => (
-            <circle key={s.atM} class="station-mark" cx={x(s.atM)} cy={MARGIN.top - 9} r="4" />
-          ))}
-          {plan.fuel.map((f) => (
-            <path key={f.atM} class="fuel-mark" d={`M${x(f.atM)} ${MARGIN.top - 15}l5 6-5 6-5-6z`} />
-          ))}
-          {distanceTicksM(plan.distanceM, plan.unit, inner.width).map((m) => (
-            <text key={m} class="tick" x={x(m)} y={HEIGHT - 8} text-anchor="middle">
-              {distance(m, plan.unit, 0)}
-            </text>
-          ))}
-          <text class="tick" x={MARGIN.left - 8} y={HEIGHT - 8} text-anchor="end">
-            {unitName(plan.unit)}
-          </text>
+          <WayMarks plan={plan} x={x} y={MARGIN.top - 9} />
+          <WayAxis distanceM={plan.distanceM} unit={plan.unit} x={x} height={HEIGHT} />
           <path class="strip-picked" d={`M${x(pickedM)} ${MARGIN.top}V${bedY}`} />
         </svg>
       </figure>

@@ -3,7 +3,8 @@ import type { DistanceUnit } from '../../core/units/units.ts';
 import { t } from '../../languages/text.ts';
 import type { DriftSample } from '../../session/runCell.ts';
 import { distance, unitName } from '../format.ts';
-import { bandPath, distanceTicksM, linePath, niceTopS, type Scale } from './chartPaths.ts';
+import { bandPath, linePath, niceTopS, type Scale } from './chartPaths.ts';
+import { SecondsAxis, WayAxis } from './wayAxis.tsx';
 import { useWidth } from './width.ts';
 
 const HEIGHT = 220;
@@ -36,25 +37,19 @@ export const DriftChart = ({ samples, distanceM, unit, callsM }: Props) => {
       </figcaption>
       <svg width={width} height={HEIGHT} role="img" aria-label={spoken(last, unit)}>
         <rect class="water" x={MARGIN.left} y={waterY} width={inner.width} height={bedY - waterY} />
-        {[top, top / 2, 0, -top / 2, -top].map((s) => (
-          <g key={s}>
-            <path class="grid" d={`M${MARGIN.left} ${scale.y(s)}h${inner.width}`} />
-            <text class={tickClass(s)} x={MARGIN.left - 8} y={scale.y(s) + 4} text-anchor="end">
-              {Math.abs(s)}
-            </text>
-          </g>
-        ))}
-        {distanceTicksM(distanceM, unit, inner.width).map((m) => (
-          <g key={m}>
-            <path class="grid" d={`M${scale.x(m)} ${MARGIN.top}V${bedY}`} />
-            <text class="tick" x={scale.x(m)} y={HEIGHT - 8} text-anchor="middle">
-              {distance(m, unit, 0)}
-            </text>
-          </g>
-        ))}
-        <text class="tick" x={MARGIN.left - 8} y={HEIGHT - 8} text-anchor="end">
-          {unitName(unit)}
-        </text>
+        <SecondsAxis
+          ticksS={[top, top / 2, 0, -top / 2, -top]}
+          y={scale.y}
+          left={MARGIN.left}
+          width={inner.width}
+        />
+        <WayAxis
+          distanceM={distanceM}
+          unit={unit}
+          x={scale.x}
+          height={HEIGHT}
+          lines={{ topY: MARGIN.top, bedY }}
+        />
         <path class="surface" d={`M${MARGIN.left} ${waterY}h${inner.width}`} />
         <text class="side tick-up" x={width - MARGIN.right - 6} y={MARGIN.top + 18} text-anchor="end">
           {t('ahead')}
@@ -72,10 +67,6 @@ export const DriftChart = ({ samples, distanceM, unit, callsM }: Props) => {
     </figure>
   );
 };
-
-/** Above the line, on it, below it: told apart by their places first. */
-export const tickClass = (s: number): string =>
-  s === 0 ? 'tick' : s > 0 ? 'tick tick-up' : 'tick tick-down';
 
 const spoken = (last: DriftSample | undefined, unit: DistanceUnit): string => {
   if (last === undefined) return t('Nothing to draw yet');

@@ -1,9 +1,7 @@
 import type { RacePlan } from '../../core/plan/racePlan.ts';
 import { t } from '../../languages/text.ts';
 import type { PlanSheet } from '../../session/planCurve.ts';
-import { distance, unitName } from '../format.ts';
-import { distanceTicksM } from '../parts/chartPaths.ts';
-import { tickClass } from '../parts/driftChart.tsx';
+import { SecondsAxis, WayAxis, WayMarks } from '../parts/wayAxis.tsx';
 import { useWidth } from '../parts/width.ts';
 
 const HEIGHT = 210;
@@ -61,32 +59,18 @@ export const PlanCurve = ({ plan, sheet }: { plan: RacePlan; sheet: PlanSheet })
             d={`${path(sheet.ground.map((g) => `${x(g.distanceM).toFixed(1)} ${groundY(g.heightM).toFixed(1)}`))}L${x(plan.distanceM)} ${bedY}L${MARGIN.left} ${bedY}Z`}
           />
         )}
-        {(owes ? [top, top / 2, 0, -top / 2, -top] : [top, top / 2, 0]).map((s) => (
-          <g key={s}>
-            <path class="grid" d={`M${MARGIN.left} ${y(s)}h${inner.width}`} />
-            <text class={tickClass(s)} x={MARGIN.left - 8} y={y(s) + 4} text-anchor="end">
-              {Math.abs(s)}
-            </text>
-          </g>
-        ))}
+        <SecondsAxis
+          ticksS={owes ? [top, top / 2, 0, -top / 2, -top] : [top, top / 2, 0]}
+          y={y}
+          left={MARGIN.left}
+          width={inner.width}
+        />
         <path class="surface" d={`M${MARGIN.left} ${y(0)}h${inner.width}`} />
-        {distanceTicksM(plan.distanceM, plan.unit, inner.width).map((m) => (
-          <text key={m} class="tick" x={x(m)} y={HEIGHT - 8} text-anchor="middle">
-            {distance(m, plan.unit, 0)}
-          </text>
-        ))}
-        <text class="tick" x={MARGIN.left - 8} y={HEIGHT - 8} text-anchor="end">
-          {unitName(plan.unit)}
-        </text>
+        <WayAxis distanceM={plan.distanceM} unit={plan.unit} x={x} height={HEIGHT} />
         {plan.checkpointsM.map((m) => (
           <path key={m} class="grid" d={`M${x(m)} ${MARGIN.top}V${bedY}`} />
         ))}
-        {plan.stations.map((s) => (
-          <circle key={s.atM} class="station-mark" cx={x(s.atM)} cy={MARGIN.top - 12} r="4" />
-        ))}
-        {plan.fuel.map((f) => (
-          <path key={f.atM} class="fuel-mark" d={`M${x(f.atM)} ${MARGIN.top - 18}l5 6-5 6-5-6z`} />
-        ))}
+        <WayMarks plan={plan} x={x} y={MARGIN.top - 12} />
         <path class="in-hand" d={between((s) => Math.max(0, s))} />
         <path class="owed" d={between((s) => Math.min(0, s))} />
         <path
