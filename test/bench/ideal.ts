@@ -28,7 +28,7 @@ const information = (model: ReceiverModel, byMps: number): number => {
     model.slow.sdM ** 2 * (1 - slow ** 2),
     model.quick.sdM ** 2 * (1 - quick ** 2),
   );
-  const h = Float64Array.of(1, 1, 1);
+  const h = { at: [0, 1, 2], by: [1, 1, 1] };
   let sum = 0;
   for (let t = -SETTLE_S; t <= SEEN_S; t += model.everyS) {
     predict(g, decay, [], q);

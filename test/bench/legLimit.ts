@@ -27,7 +27,7 @@ export const legLimitSdM = (model: ReceiverModel, stretchS: number): number => {
   const g = independent([0, 0, 0, 0], [10, model.slow.sdM, model.quick.sdM, 0]);
   const second = (): void => {
     predict(g, Float64Array.of(1, keepSlow, keepQuick, 1), [], q);
-    update(g, Float64Array.of(1, 1, 1, 0), 0, Math.max(0.05, model.whiteM) ** 2);
+    update(g, { at: [0, 1, 2], by: [1, 1, 1] }, 0, Math.max(0.05, model.whiteM) ** 2);
   };
   for (let s = 0; s < WARM_S; s++) second();
   for (let i = 0; i < N; i++) {

@@ -1,5 +1,5 @@
 import { type CourseLine, eastAtM, northAtM } from '../../src/core/course/line.ts';
-import { type Gaussian, independent, predict, update } from '../../src/core/estimate/kalman.ts';
+import { dot, type Gaussian, independent, predict, update } from '../../src/core/estimate/kalman.ts';
 import { eastM, northM } from '../../src/core/geo/ruler.ts';
 import type { ReceiverModel } from '../../src/sensors/simulatedReceiver.ts';
 import type { RunnerModel } from '../../src/sensors/simulatedRunner.ts';
@@ -71,9 +71,6 @@ const advance = (
   predict(belief, decay, couplings, noise);
 };
 
-const dot = (h: Float64Array, x: Float64Array): number =>
-  h.reduce((sum, v, i) => sum + v * (x[i] as number), 0);
-
 /** Takes in one axis of a position: `seenM` in the road's plane, on which the runner truly stood at `trueM` along. */
 const see = (
   belief: Gaussian,
@@ -87,18 +84,17 @@ const see = (
   const towards = (at(road, trueM + CHORD_M) - at(road, trueM - CHORD_M)) / (2 * CHORD_M);
   const other = axis === 0 ? northAtM : eastAtM;
   const aside = (other(road, trueM + CHORD_M) - other(road, trueM - CHORD_M)) / (2 * CHORD_M);
-  const h = new Float64Array(STATES);
-  h[PLACE] = towards;
-  h[SPEED] = h[WAVER] = -model.lagS * towards;
-  h[ASIDE] = axis === 0 ? aside : -aside;
-  h[SLOW[axis]] = h[QUICK[axis]] = h[STAY[axis]] = 1;
+  const late = -model.lagS * towards;
+  const h = {
+    at: [PLACE, SPEED, WAVER, ASIDE, SLOW[axis], QUICK[axis], STAY[axis]],
+    by: [towards, late, late, axis === 0 ? aside : -aside, 1, 1, 1],
+  };
   const expectedM = at(road, trueM) - towards * trueM + dot(h, belief.x);
   update(belief, h, seenM - expectedM, model.whiteM ** 2);
 };
 
 const seeSpeed = (belief: Gaussian, speedMps: number, sdMps: number): void => {
-  const h = new Float64Array(STATES);
-  h[SPEED] = h[WAVER] = 1;
+  const h = { at: [SPEED, WAVER], by: [1, 1] };
   update(belief, h, speedMps - dot(h, belief.x), sdMps ** 2);
 };
 

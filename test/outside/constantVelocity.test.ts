@@ -6,7 +6,7 @@ import { type Gaussian, independent, predict, update } from '../../src/core/esti
  * takes independent noises, so the noise that place and speed share is a third state, drawn afresh each step and then
  * fed into both. In the steady state the gain must be [α, β/T].
  */
-const PLACE = Float64Array.of(1, 0, 0);
+const PLACE = { at: [0], by: [1] };
 const KEEP_BUT_SHARED = Float64Array.of(1, 1, 0);
 const KEEP = Float64Array.of(1, 1, 1);
 

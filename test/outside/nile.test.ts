@@ -28,7 +28,7 @@ const filterYears = (): Year[] => {
   return FLOW.map((flow, i) => {
     if (i > 0) predict(level, Float64Array.of(1), [], Float64Array.of(LEVEL_VARIANCE));
     const innovation = flow - (level.x[0] as number);
-    const variance = update(level, Float64Array.of(1), innovation, OBSERVATION_VARIANCE);
+    const variance = update(level, { at: [0], by: [1] }, innovation, OBSERVATION_VARIANCE);
     const logDensity = -0.5 * (Math.log(2 * Math.PI * variance) + innovation ** 2 / variance);
     return { level: level.x[0] as number, variance: level.P[0] as number, logDensity };
   });

@@ -1,6 +1,6 @@
 import { leaderOf } from './contenders.ts';
 import * as course from './courseState.ts';
-import { beliefOfTrack } from './courseTracker.ts';
+import { wayOfTrack } from './courseTracker.ts';
 import { freeBeliefAt } from './freeTracker.ts';
 import type { EstimatorState } from './state.ts';
 
@@ -16,7 +16,7 @@ export const beliefAt = (state: EstimatorState, atMs: number) => {
   if (belief.kind === 'pen') return null;
   if (belief.kind === 'free') return freeBeliefAt(belief.track, atMs);
   const leader = leaderOf(belief.contenders);
-  const g = beliefOfTrack(leader.line, leader.track, atMs);
+  const g = wayOfTrack(leader.line, leader.track, atMs);
   const distanceM = course.distanceOf(g);
   let variance = course.distanceVarOf(g) + UNTOLD_SHARE * course.lineVarOf(g);
   if (belief.contenders.length > 1) {

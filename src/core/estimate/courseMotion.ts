@@ -1,7 +1,6 @@
 import type { CourseLine } from '../course/line.ts';
 import { doubtAtM2 } from '../course/line.ts';
 import {
-  ASIDE,
   at,
   BASE,
   cov,
@@ -11,14 +10,11 @@ import {
   levelSpeedOf,
   N,
   OFFSET,
-  QUICK_E,
-  QUICK_N,
   S,
-  SLOW_E,
-  SLOW_N,
   slopeFactor,
   TILT,
   WAVER,
+  WAY,
 } from './courseState.ts';
 import { easeOver, type Road } from './hills.ts';
 import type { Coupling, Gaussian } from './kalman.ts';
@@ -27,7 +23,7 @@ import type { Air } from './receiver.ts';
 import * as runner from './runner.ts';
 
 /**
- * Moves the belief on by dtS seconds, in place.
+ * Moves the belief on by dtS seconds, in place: the whole, or the runner's way alone (`wayOf`).
  * @param restlessVar variance of speed that comes in on top of the usual waver over the step
  */
 export const advance = (
@@ -38,8 +34,9 @@ export const advance = (
   restlessVar: number,
 ): void => {
   if (!(dtS > 0)) return;
+  const n = g.x.length;
   // Half of the change before the step and half after it: on average a change happens in the middle.
-  g.P[WAVER * N + WAVER] = cov(g, WAVER, WAVER) + restlessVar / 2;
+  g.P[WAVER * n + WAVER] = cov(g, WAVER, WAVER) + restlessVar / 2;
   const waver = Math.exp(-dtS / runner.WAVER_TAU_S);
   const slow = Math.exp(-dtS / air.slowTauS);
   const quick = Math.exp(-dtS / air.quickTauS);
@@ -48,36 +45,46 @@ export const advance = (
   const wavering = runner.WAVER_TAU_S * (1 - waver);
   const levelM = at(g, BASE) * dtS + at(g, WAVER) * wavering;
   const ease = easeOver(hills, from, from + Math.max(0, levelM));
-  const slope = slopeFactor(g, ease);
+  const slope = slopeFactor(at(g, HILL), ease);
   const stepM = Math.max(0, levelSpeedOf(g) * slope * dtS);
   const known = line.knownM.find((d) => d > from) ?? line.officialM;
   const restM = Math.max(known - from, stepM, 1);
   // The line's ends are the course's ends: its error is a bridge, drawn to nothing as the finish comes near, and so
   // it is at the cone of an out-and-back and at the end of a lap.
   const bridge = 1 - Math.min(0.5, stepM / restM);
-  const decay = Float64Array.of(1, 1, waver, slow, slow, quick, quick, 1, 1, 1, aside, 1, bridge, 1, 1, 1, 1);
   const couplings: Coupling[] = [
     { row: S, col: BASE, value: slope * dtS },
     { row: S, col: WAVER, value: slope * wavering },
     { row: S, col: HILL, value: ease * levelM },
-    { row: OFFSET, col: TILT, value: stepM },
   ];
+  if (n > WAY) couplings.push({ row: OFFSET, col: TILT, value: stepM });
   const byHillMps2 = (cov(g, HILL, HILL) + at(g, HILL) ** 2) * (ease * levelSpeedOf(g)) ** 2;
   const waverVar = runner.WAVER_SD_MPS ** 2 + runner.HILL_WAVER_SHARE ** 2 * byHillMps2;
   const qWaver = waverVar * (1 - waver * waver);
   const qSlow = air.slowSdM ** 2 * (1 - slow * slow);
   const qQuick = air.quickSdM ** 2 * (1 - quick * quick);
-  const q = new Float64Array(N);
-  q[S] = (qWaver * dtS * dtS) / 3;
-  q[BASE] = runner.BASE_WALK_MPS_PER_SQRT_S ** 2 * dtS;
-  q[WAVER] = qWaver + restlessVar / 2;
-  q[SLOW_E] = qSlow;
-  q[SLOW_N] = qSlow;
-  q[QUICK_E] = qQuick;
-  q[QUICK_N] = qQuick;
-  q[ASIDE] = runner.ASIDE_SD_M ** 2 * (1 - aside * aside);
-  q[LINE] = from < line.officialM ? Math.max(0, doubtAtM2(line, from + stepM) - doubtAtM2(line, from)) : 0;
-  q[HILL] = runner.HILL_WALK_PER_SQRT_S ** 2 * dtS;
+  const qAside = runner.ASIDE_SD_M ** 2 * (1 - aside * aside);
+  const q = [
+    (qWaver * dtS * dtS) / 3,
+    runner.BASE_WALK_MPS_PER_SQRT_S ** 2 * dtS,
+    qWaver + restlessVar / 2,
+    runner.HILL_WALK_PER_SQRT_S ** 2 * dtS,
+    from < line.officialM ? Math.max(0, doubtAtM2(line, from + stepM) - doubtAtM2(line, from)) : 0,
+    qSlow,
+    qSlow,
+    qQuick,
+    qQuick,
+    0,
+    0,
+    0,
+    qAside,
+    0,
+    0,
+    0,
+    0,
+  ];
+  const decay = [1, 1, waver, 1, bridge, slow, slow, quick, quick, 1, 1, 1, aside, 1, 1, 1, 1];
+  // The way alone is the first of the states: of what stands for the others predict takes no notice.
   const distanceM = at(g, S) + slope * levelM;
   predict(g, decay, couplings, q);
   // The slope multiplies: what it does is not linear in the state, so the mean moves along it by itself.

@@ -7,7 +7,6 @@ import {
   LAG,
   LINE,
   levelSpeedOf,
-  N,
   OFFSET,
   QUICK_E,
   QUICK_N,
@@ -18,85 +17,75 @@ import {
   STAY_E,
   STAY_N,
   slopeFactor,
-  speedOf,
   WAVER,
 } from './courseState.ts';
 import { easeAt, type Hills, type Road } from './hills.ts';
-import type { Gaussian } from './kalman.ts';
-import { copyOf, update } from './kalman.ts';
+import { copyOf, dot, type Gaussian, quadratic, type Row, update } from './kalman.ts';
+import type { PlaneFix } from './planeFix.ts';
 import { WHITE_SD_M } from './receiver.ts';
 
 /** Half the chord over which the line's direction is taken: shorter than a street corner, longer than a jitter. */
 const CHORD_HALF_M = 6;
 
-/** How far aside of the line (left is positive) a reading falls at the believed place. */
-export const acrossM = (g: Gaussian, road: Road, eastM: number, northM: number): number => {
-  const along = at(g, S) + at(g, LINE) - at(g, LAG) * speedOf(g, road.hills);
-  const f = frameAt(road.line, along, CHORD_HALF_M);
-  return ((northM - f.northM) * f.dirE - (eastM - f.eastM) * f.dirN) / (Math.hypot(f.dirE, f.dirN) || 1);
-};
-
-interface Expectation {
+/** What a position reading should be, and how it changes with the state (the measurement's Jacobian). */
+export interface Expectation {
   readonly eastM: number;
   readonly northM: number;
-  readonly hEast: Float64Array;
-  readonly hNorth: Float64Array;
+  readonly hEast: Row;
+  readonly hNorth: Row;
+  /** The place on the line, and the direction there, of length 1. */
+  readonly placeEastM: number;
+  readonly placeNorthM: number;
+  readonly towardsE: number;
+  readonly towardsN: number;
 }
 
-/** What a reading should be at the state x, and how it changes with the state (the measurement's Jacobian). */
-const expectAt = (road: Road, g: Gaussian): Expectation => {
-  const { x } = g;
-  const ease = easeAt(road.hills, at(g, S));
-  const slope = slopeFactor(g, ease);
-  const v = levelSpeedOf(g) * slope;
-  const lag = x[LAG] as number;
-  const along = (x[S] as number) + (x[LINE] as number) - lag * v;
-  const { eastM: east, northM: north, dirE: te, dirN: tn } = frameAt(road.line, along, CHORD_HALF_M);
-  const length = Math.hypot(te, tn) || 1;
-  const hEast = new Float64Array(N);
-  const hNorth = new Float64Array(N);
-  const put = (h: Float64Array, t: number, aside: number): void => {
-    h[S] = t;
-    h[LINE] = t;
-    h[BASE] = -lag * slope * t;
-    h[WAVER] = -lag * slope * t;
-    h[HILL] = -lag * ease * levelSpeedOf(g) * t;
-    h[LAG] = -v * t;
-    h[ASIDE] = aside;
-    h[OFFSET] = -aside;
-  };
-  put(hEast, te, -tn / length);
-  put(hNorth, tn, te / length);
-  hEast[SLOW_E] = hEast[QUICK_E] = hEast[STAY_E] = 1;
-  hNorth[SLOW_N] = hNorth[QUICK_N] = hNorth[STAY_N] = 1;
-  const aside = (x[ASIDE] as number) - (x[OFFSET] as number);
+const EAST_AT = [S, LINE, BASE, WAVER, HILL, LAG, ASIDE, OFFSET, SLOW_E, QUICK_E, STAY_E];
+const NORTH_AT = [S, LINE, BASE, WAVER, HILL, LAG, ASIDE, OFFSET, SLOW_N, QUICK_N, STAY_N];
+
+/** What a position reading should be at the mean x of a belief. */
+export const expectAt = ({ line, hills }: Road, x: readonly number[]): Expectation => {
+  const of = (i: number): number => x[i] as number;
+  const level = of(BASE) + of(WAVER);
+  const ease = easeAt(hills, of(S));
+  const slope = slopeFactor(of(HILL), ease);
+  const lag = of(LAG);
+  const place = frameAt(line, of(S) + of(LINE) - lag * level * slope, CHORD_HALF_M);
+  const { eastM, northM, dirE, dirN } = place;
+  const length = Math.hypot(dirE, dirN) || 1;
+  const [towardsE, towardsN] = [dirE / length, dirN / length];
+  const aside = of(ASIDE) - of(OFFSET);
+  const row = (at: readonly number[], t: number, asideBy: number): Row => ({
+    at,
+    by: [
+      t,
+      t,
+      -lag * slope * t,
+      -lag * slope * t,
+      -lag * ease * level * t,
+      -level * slope * t,
+      asideBy,
+      -asideBy,
+      1,
+      1,
+      1,
+    ],
+  });
   return {
-    eastM:
-      east +
-      (x[SLOW_E] as number) +
-      (x[QUICK_E] as number) +
-      (x[STAY_E] as number) +
-      aside * (hEast[ASIDE] as number),
-    northM:
-      north +
-      (x[SLOW_N] as number) +
-      (x[QUICK_N] as number) +
-      (x[STAY_N] as number) +
-      aside * (hNorth[ASIDE] as number),
-    hEast,
-    hNorth,
+    eastM: eastM + of(SLOW_E) + of(QUICK_E) + of(STAY_E) - aside * towardsN,
+    northM: northM + of(SLOW_N) + of(QUICK_N) + of(STAY_N) + aside * towardsE,
+    hEast: row(EAST_AT, dirE, -towardsN),
+    hNorth: row(NORTH_AT, dirN, towardsE),
+    placeEastM: eastM,
+    placeNorthM: northM,
+    towardsE,
+    towardsN,
   };
 };
 
-const quadratic = (g: Gaussian, a: Float64Array, b: Float64Array): number => {
-  let sum = 0;
-  for (let i = 0; i < N; i++) {
-    const ai = a[i] as number;
-    if (ai === 0) continue;
-    for (let j = 0; j < N; j++) sum += ai * (g.P[i * N + j] as number) * (b[j] as number);
-  }
-  return sum;
-};
+/** How far aside of the line (left is positive) a reading falls at the believed place. */
+export const acrossM = (e: Expectation, { eastM, northM }: PlaneFix): number =>
+  (northM - e.placeNorthM) * e.towardsE - (eastM - e.placeEastM) * e.towardsN;
 
 /** How a reading stands to the belief. */
 export interface Fit {
@@ -108,22 +97,17 @@ export interface Fit {
   readonly innovationNorthM: number;
 }
 
-/** @param extraSdM noise on top of what the air has, for a reading that itself admits to be worse than usual */
-export const fitPosition = (
-  g: Gaussian,
-  road: Road,
-  eastM: number,
-  northM: number,
-  extraSdM: number,
-): Fit => {
-  const e = expectAt(road, g);
-  const r = WHITE_SD_M ** 2 + extraSdM ** 2;
+/** Variance of a reading's own noise: what the air has, and more where the reading itself admits to be worse than usual. */
+const noiseOf = ({ extraSdM }: PlaneFix): number => WHITE_SD_M ** 2 + extraSdM ** 2;
+
+export const fitPosition = (g: Gaussian, e: Expectation, fix: PlaneFix): Fit => {
+  const r = noiseOf(fix);
   const see = quadratic(g, e.hEast, e.hEast) + r;
   const snn = quadratic(g, e.hNorth, e.hNorth) + r;
   const sen = quadratic(g, e.hEast, e.hNorth);
   const det = see * snn - sen * sen;
-  const ie = eastM - e.eastM;
-  const inn = northM - e.northM;
+  const ie = fix.eastM - e.eastM;
+  const inn = fix.northM - e.northM;
   const distance2 = (ie * ie * snn - 2 * ie * inn * sen + inn * inn * see) / det;
   return {
     distance2,
@@ -135,82 +119,67 @@ export const fitPosition = (
 
 /** The line bends within the step of an update: measure again from where the update led (iterated filter). */
 const RELINEARISE_M = 2;
+const MOST_ROUNDS = 3;
 
-/** Takes a position in, in place. */
-export const takePosition = (
-  g: Gaussian,
-  road: Road,
-  eastM: number,
-  northM: number,
-  extraSdM: number,
-): void => {
-  const r = WHITE_SD_M ** 2 + extraSdM ** 2;
-  const first = expectAt(road, g);
-  const offEastM = eastM - first.eastM;
-  const offNorthM = northM - first.northM;
+/**
+ * Takes a position in, in place.
+ * @param first what is expected at the belief's mean
+ */
+export const takePosition = (g: Gaussian, road: Road, first: Expectation, fix: PlaneFix): void => {
+  const r = noiseOf(fix);
+  const offEastM = fix.eastM - first.eastM;
+  const offNorthM = fix.northM - first.northM;
   // What is off by less than that cannot lead further: the common case, without keeping the prior.
-  if (Math.hypot(offEastM, offNorthM) < RELINEARISE_M) {
-    updateBoth(g, first, offEastM, offNorthM, r);
-    return;
-  }
-  const prior = copyOf(g);
+  const isNear = Math.hypot(offEastM, offNorthM) < RELINEARISE_M;
+  const prior = isNear ? g : copyOf(g);
   updateBoth(g, first, offEastM, offNorthM, r);
-  let from: Float64Array = prior.x;
+  if (isNear) return;
+  let from: readonly number[] = prior.x;
   for (let round = 1; round < MOST_ROUNDS; round++) {
     if (Math.abs((g.x[S] as number) - (from[S] as number)) < RELINEARISE_M) return;
     from = g.x.slice();
-    const e = expectAt(road, { x: from, P: g.P });
-    let eastOff = eastM - e.eastM;
-    let northOff = northM - e.northM;
-    for (let i = 0; i < N; i++) {
-      const step = (prior.x[i] as number) - (from[i] as number);
-      eastOff -= (e.hEast[i] as number) * step;
-      northOff -= (e.hNorth[i] as number) * step;
-    }
-    g.x.set(prior.x);
-    g.P.set(prior.P);
-    updateBoth(g, e, eastOff, northOff, r);
+    const e = expectAt(road, from);
+    const back = prior.x.map((x, i) => x - (from[i] as number));
+    for (const [i, x] of prior.x.entries()) g.x[i] = x;
+    for (const [i, p] of prior.P.entries()) g.P[i] = p;
+    updateBoth(
+      g,
+      e,
+      fix.eastM - e.eastM - dot(e.hEast, back),
+      fix.northM - e.northM - dot(e.hNorth, back),
+      r,
+    );
   }
 };
-const MOST_ROUNDS = 3;
 
 /** The two axes one after the other, their noise being independent. */
 const updateBoth = (g: Gaussian, e: Expectation, eastOff: number, northOff: number, r: number): void => {
-  const before = g.x.slice();
+  const before = dot(e.hNorth, g.x);
   update(g, e.hEast, eastOff, r);
-  let left = northOff;
-  for (let i = 0; i < N; i++) left -= (e.hNorth[i] as number) * ((g.x[i] as number) - (before[i] as number));
-  update(g, e.hNorth, left, r);
+  update(g, e.hNorth, northOff - (dot(e.hNorth, g.x) - before), r);
 };
 
-const speedRow = (g: Gaussian, hills: Hills | null): Float64Array => {
+/** How a Doppler speed stands to the belief; `variance` is without the reading's own noise. */
+export interface SpeedFit {
+  readonly innovation: number;
+  readonly variance: number;
+  readonly h: Row;
+}
+
+const SPEED_AT = [BASE, WAVER, HILL, SPEED_SCALE];
+
+export const fitSpeed = (g: Gaussian, hills: Hills | null, speedMps: number): SpeedFit => {
   const ease = easeAt(hills, at(g, S));
-  const slope = slopeFactor(g, ease);
+  const slope = slopeFactor(at(g, HILL), ease);
   const scale = 1 + at(g, SPEED_SCALE);
-  const h = new Float64Array(N);
-  h[BASE] = h[WAVER] = scale * slope;
-  h[HILL] = scale * ease * levelSpeedOf(g);
-  h[SPEED_SCALE] = levelSpeedOf(g) * slope;
-  return h;
+  const level = levelSpeedOf(g);
+  const h = { at: SPEED_AT, by: [scale * slope, scale * slope, scale * ease * level, level * slope] };
+  return { innovation: speedMps - level * slope * scale, variance: quadratic(g, h, h), h };
 };
 
-/** Innovation of a Doppler speed and its variance without the reading's own noise. */
-export const fitSpeed = (
-  g: Gaussian,
-  hills: Hills | null,
-  speedMps: number,
-): { readonly innovation: number; readonly variance: number } => {
-  const h = speedRow(g, hills);
-  return {
-    innovation: speedMps - speedOf(g, hills) * (1 + at(g, SPEED_SCALE)),
-    variance: quadratic(g, h, h),
-  };
-};
-
-/** Takes a Doppler speed in, in place. */
-export const takeSpeed = (g: Gaussian, hills: Hills | null, speedMps: number, sdMps: number): void => {
-  const { innovation } = fitSpeed(g, hills, speedMps);
-  update(g, speedRow(g, hills), innovation, sdMps ** 2);
+/** Takes a Doppler speed in, in place. The belief may have been widened since it was fitted, not moved. */
+export const takeSpeed = (g: Gaussian, { h, innovation }: SpeedFit, sdMps: number): void => {
+  update(g, h, innovation, sdMps ** 2);
 };
 
 /** Positions come late, never early, and not by more than this (phones in the open: up to 1.5 s). */
@@ -226,14 +195,10 @@ export const boundLag = (g: Gaussian): void => {
   const lag = at(g, LAG);
   const bound = Math.min(MOST_LAG_S, Math.max(0, lag));
   if (bound === lag) return;
-  const h = new Float64Array(N);
-  h[LAG] = 1;
-  update(g, h, bound - lag, LAG_BOUND_SD_S ** 2);
+  update(g, { at: [LAG], by: [1] }, bound - lag, LAG_BOUND_SD_S ** 2);
 };
 
 /** Takes in that the runner is at a known distance now (the start line, a board), in place. */
 export const takeDistance = (g: Gaussian, distanceM: number, sdM: number): void => {
-  const h = new Float64Array(N);
-  h[S] = 1;
-  update(g, h, distanceM - at(g, S), sdM ** 2);
+  update(g, { at: [S], by: [1] }, distanceM - at(g, S), sdM ** 2);
 };

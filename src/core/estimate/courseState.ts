@@ -6,30 +6,33 @@ import * as runner from './runner.ts';
 
 /**
  * The filter on a known line. What it keeps, as one Gaussian:
- * distance along the course, speed kept up, waver; the receiver's error east and north in its slow, quick and staying
- * parts; how late positions come; how far aside of the line the runner is; the Doppler speed's relative error; how much of
- * even effort their speed shows on slopes. Speed and waver are kept as they would be on the level.
+ * the way: distance along the course, speed kept up, waver, how much of even effort the speed shows on slopes, the
+ * line's own error; then the receiver's error east and north in its slow, quick and staying parts; how late positions
+ * come; how far aside of the line the runner is; the Doppler speed's relative error; the line's error aside. Speed and
+ * waver are kept as they would be on the level.
  * The error is kept in east and north, not along and across: as the course turns, what was seen across the line on one
  * street tells what must be taken off along the line on the next.
  */
 export const S = 0;
 export const BASE = 1;
 export const WAVER = 2;
-export const SLOW_E = 3;
-export const SLOW_N = 4;
-export const QUICK_E = 5;
-export const QUICK_N = 6;
-export const STAY_E = 7;
-export const STAY_N = 8;
-export const LAG = 9;
-export const ASIDE = 10;
-export const SPEED_SCALE = 11;
-export const LINE = 12;
-export const OFFSET = 13;
-export const TILT = 14;
+export const HILL = 3;
+export const LINE = 4;
+/** So many of the states are the runner's way; the others say how the receiver sees it. */
+export const WAY = 5;
+export const SLOW_E = 5;
+export const SLOW_N = 6;
+export const QUICK_E = 7;
+export const QUICK_N = 8;
+export const STAY_E = 9;
+export const STAY_N = 10;
+export const LAG = 11;
+export const ASIDE = 12;
+export const SPEED_SCALE = 13;
+export const OFFSET = 14;
+export const TILT = 15;
 /** Where a stretch began that is to be measured by itself (stretch.ts); nothing else looks at it. */
-export const BEGAN = 15;
-export const HILL = 16;
+export const BEGAN = 16;
 /** Dimensions of the state. */
 export const N = 17;
 
@@ -41,11 +44,13 @@ export const firstBelief = (
   lineSdM: number,
 ): Gaussian =>
   independent(
-    [distanceM, runner.FIRST_SPEED_MPS, 0, 0, 0, 0, 0, 0, 0, prior.lagS, 0, 0, 0, 0, 0, 0, runner.HILL_SHARE],
+    [distanceM, runner.FIRST_SPEED_MPS, 0, runner.HILL_SHARE, 0, 0, 0, 0, 0, 0, 0, prior.lagS, 0, 0, 0, 0, 0],
     [
       distanceSdM,
       runner.FIRST_SPEED_SD_MPS,
       runner.GETAWAY_SD_MPS,
+      runner.HILL_SHARE_SD,
+      lineSdM,
       air.slowSdM,
       air.slowSdM,
       air.quickSdM,
@@ -55,16 +60,14 @@ export const firstBelief = (
       prior.lagSdS,
       runner.ASIDE_SD_M,
       prior.speedScaleSd,
-      lineSdM,
       0,
       0,
       0,
-      runner.HILL_SHARE_SD,
     ],
   );
 
 export const at = (g: Gaussian, i: number): number => g.x[i] as number;
-export const cov = (g: Gaussian, i: number, j: number): number => g.P[i * N + j] as number;
+export const cov = (g: Gaussian, i: number, j: number): number => g.P[i * g.x.length + j] as number;
 
 /** What was known of a part of the state is given up, in place. */
 export const forget = (g: Gaussian, i: number): void => {
@@ -97,24 +100,32 @@ export const distanceVarOf = (g: Gaussian): number => cov(g, S, S);
 export const lineVarOf = (g: Gaussian): number => cov(g, LINE, LINE);
 export const levelSpeedOf = (g: Gaussian): number => at(g, BASE) + at(g, WAVER);
 
+/** The belief about the way alone: all that is told of it, and all that it takes to foretell it, is in there. */
+export const wayOf = ({ x, P }: Gaussian): Gaussian => {
+  const way: number[] = [];
+  for (let i = 0; i < WAY; i++) for (let j = 0; j < WAY; j++) way.push(P[i * N + j] as number);
+  return { x: x.slice(0, WAY), P: way };
+};
+
 /** However steep it is, and whatever is believed of the runner. */
 const LEAST_SLOPE_FACTOR = 0.2;
 
 /**
  * What a slope makes of the speed on the level.
+ * @param hillShare how much of even effort the runner shows
  * @param ease of the slope for even effort (hills.ts)
  */
-export const slopeFactor = (g: Gaussian, ease: number): number =>
-  Math.max(LEAST_SLOPE_FACTOR, 1 + at(g, HILL) * ease);
+export const slopeFactor = (hillShare: number, ease: number): number =>
+  Math.max(LEAST_SLOPE_FACTOR, 1 + hillShare * ease);
 
 /** Speed along the road at the believed place. */
 export const speedOf = (g: Gaussian, hills: Hills | null): number =>
-  levelSpeedOf(g) * slopeFactor(g, easeAt(hills, at(g, S)));
+  levelSpeedOf(g) * slopeFactor(at(g, HILL), easeAt(hills, at(g, S)));
 
 export const speedVarOf = (g: Gaussian, hills: Hills | null): number => {
   const ease = easeAt(hills, at(g, S));
   const onLevel = cov(g, BASE, BASE) + 2 * cov(g, BASE, WAVER) + cov(g, WAVER, WAVER);
-  const factor = slopeFactor(g, ease);
+  const factor = slopeFactor(at(g, HILL), ease);
   const byHill = ease * levelSpeedOf(g);
   const both = cov(g, BASE, HILL) + cov(g, WAVER, HILL);
   return factor ** 2 * onLevel + 2 * factor * byHill * both + byHill ** 2 * cov(g, HILL, HILL);

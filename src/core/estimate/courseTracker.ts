@@ -88,8 +88,14 @@ export const beginTrack = (
 });
 
 /** The belief at a later time, by prediction alone. */
-export const predictTrack = (line: CourseLine, t: CourseTrack, timeMs: number): Gaussian => {
-  const g = copyOf(t.g);
+export const predictTrack = (line: CourseLine, t: CourseTrack, timeMs: number): Gaussian =>
+  movedOn(line, t, copyOf(t.g), timeMs);
+
+/** The same of the runner's way alone, which is asked for more often than fixes come. */
+export const wayOfTrack = (line: CourseLine, t: CourseTrack, timeMs: number): Gaussian =>
+  movedOn(line, t, course.wayOf(t.g), timeMs);
+
+const movedOn = (line: CourseLine, t: CourseTrack, g: Gaussian, timeMs: number): Gaussian => {
   const dtS = (timeMs - t.timeMs) / 1000;
   motion.advance(g, { line, hills: t.hills }, airNow(t), dtS, getawayVar((timeMs - t.startMs) / 1000, dtS));
   return g;
@@ -100,14 +106,15 @@ export const beliefOfTrack = (line: CourseLine, t: CourseTrack, timeMs: number):
   timeMs <= t.timeMs ? t.g : predictTrack(line, t, timeMs);
 
 const takeSpeed = (g: Gaussian, hills: Hills | null, doppler: Doppler, speedMps: number): Doppler => {
-  const { innovation, variance } = readings.fitSpeed(g, hills, speedMps);
+  const seen = readings.fitSpeed(g, hills, speedMps);
+  const { innovation, variance } = seen;
   const judged = judgeSpeed(doppler, innovation, variance);
   if (judged.verdict === 'changed') {
     course.loosenSpeed(g, Math.abs(innovation));
     // For a second or two the runner went at the new speed and the belief at the old one.
     course.loosenPlace(g, Math.abs(innovation) * UNNOTICED_S, 0);
   }
-  if (judged.verdict !== 'refuse') readings.takeSpeed(g, hills, speedMps, Math.sqrt(doppler.variance));
+  if (judged.verdict !== 'refuse') readings.takeSpeed(g, seen, Math.sqrt(doppler.variance));
   return judged.doppler;
 };
 
@@ -123,7 +130,8 @@ export const takeFix = (
   const passed = motion.roundCorners(g, line, t.passed);
   const doppler = fix.speedMps === null ? t.doppler : takeSpeed(g, t.hills, t.doppler, fix.speedMps);
   if (fix.placeless) return { track: { ...t, g, timeMs: fix.timeMs, passed, doppler }, used: true };
-  const fit = readings.fitPosition(g, road, fix.eastM, fix.northM, fix.extraSdM);
+  const expected = readings.expectAt(road, g.x);
+  const fit = readings.fitPosition(g, expected, fix);
   const base = {
     g,
     timeMs: fix.timeMs,
@@ -134,7 +142,7 @@ export const takeFix = (
     fit: Math.max(WORST_FIT, fit.logLikelihood),
   };
   const evidenceS = Math.min(MEMORY_S, t.evidenceS + dtS);
-  const across = readings.acrossM(g, road, fix.eastM, fix.northM);
+  const across = readings.acrossM(expected, fix);
   const bound = 3 * Math.sqrt(t.acrossM2);
   const seen = Math.min(across ** 2, bound ** 2);
   const acrossM2 = t.acrossM2 + Math.min(1, dtS / evidenceS) * (seen - t.acrossM2);
@@ -152,7 +160,7 @@ export const takeFix = (
       return { track: { ...base, acrossM2, evidenceS, refusedS, firstRefused: first }, used: false };
     } else course.loosenPlace(g, away, away);
   }
-  readings.takePosition(g, road, fix.eastM, fix.northM, fix.extraSdM);
+  readings.takePosition(g, road, expected, fix);
   readings.boundLag(g);
   return { track: { ...base, acrossM2, evidenceS, refusedS: 0, firstRefused: null }, used: true };
 };

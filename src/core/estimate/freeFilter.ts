@@ -1,5 +1,5 @@
-import type { Coupling, Gaussian } from './kalman.ts';
-import { independent, predict, update } from './kalman.ts';
+import type { Coupling, Gaussian, Row } from './kalman.ts';
+import { independent, predict, update, zeros } from './kalman.ts';
 import type { ReceiverPrior } from './receiver.ts';
 import * as runner from './runner.ts';
 
@@ -89,7 +89,7 @@ export const advance = (g: Gaussian, dtS: number, restlessVar = 0): void => {
     { row: S, col: WAVER, value: keep * wavering },
     { row: S, col: COURSE_SCALE, value: -stepM },
   ];
-  const q = new Float64Array(N);
+  const q = zeros(N);
   const qWaver = runner.WAVER_SD_MPS ** 2 * (1 - waver * waver);
   q[EAST] = PLACE_WALK_M2_PER_S * dtS;
   q[NORTH] = PLACE_WALK_M2_PER_S * dtS;
@@ -97,9 +97,9 @@ export const advance = (g: Gaussian, dtS: number, restlessVar = 0): void => {
   q[BASE] = runner.BASE_WALK_MPS_PER_SQRT_S ** 2 * dtS;
   q[WAVER] = qWaver + restlessVar / 2;
   q[S] = (qWaver * dtS * dtS) / 3;
-  predict(g, Float64Array.of(1, 1, 1, 1, waver, 1, 1, 1), couplings, q);
+  predict(g, [1, 1, 1, 1, waver, 1, 1, 1], couplings, q);
   // The step itself is not linear in the heading: the mean moves along it.
-  g.x.set(mean);
+  for (const [i, x] of mean.entries()) g.x[i] = x;
   g.x[EAST] = (mean[EAST] as number) + stepM * sin;
   g.x[NORTH] = (mean[NORTH] as number) + stepM * cos;
   g.x[S] = (mean[S] as number) + stepM * keep;
@@ -116,12 +116,12 @@ export const stepBy = (
 ): void => {
   const waver = Math.exp(-dtS / runner.WAVER_TAU_S);
   const distanceM = at(g, S) + wayM * (1 - at(g, COURSE_SCALE));
-  const q = new Float64Array(N);
+  const q = zeros(N);
   q[BASE] = runner.BASE_WALK_MPS_PER_SQRT_S ** 2 * dtS;
   q[WAVER] = runner.WAVER_SD_MPS ** 2 * (1 - waver * waver);
   q[S] = wayVarM2;
   const all = [{ row: S, col: COURSE_SCALE, value: -wayM }, ...couplings];
-  predict(g, Float64Array.of(1, 1, 1, 1, waver, 1, 1, 1), all, q);
+  predict(g, [1, 1, 1, 1, waver, 1, 1, 1], all, q);
   g.x[S] = distanceM;
 };
 
@@ -143,11 +143,7 @@ export const fitPosition = (g: Gaussian, eastM: number, northM: number, extraSdM
   return (ie * ie * snn - 2 * ie * inn * sen + inn * inn * see) / (see * snn - sen * sen);
 };
 
-const one = (i: number): Float64Array => {
-  const h = new Float64Array(N);
-  h[i] = 1;
-  return h;
-};
+const one = (i: number): Row => ({ at: [i], by: [1] });
 
 export const takePosition = (g: Gaussian, eastM: number, northM: number, extraSdM: number): void => {
   const r = PLACE_SD_M ** 2 + extraSdM ** 2;
@@ -173,9 +169,9 @@ export const fitSpeed = (
  * lengthen all the way behind.
  */
 export const takeSpeed = (g: Gaussian, speedMps: number, sdMps: number): void => {
-  const h = new Float64Array(N);
-  h[BASE] = h[WAVER] = 1 + at(g, SPEED_SCALE);
-  update(g, h, speedMps - speedOf(g) * (1 + at(g, SPEED_SCALE)), sdMps ** 2);
+  const scale = 1 + at(g, SPEED_SCALE);
+  const h = { at: [BASE, WAVER], by: [scale, scale] };
+  update(g, h, speedMps - speedOf(g) * scale, sdMps ** 2);
 };
 
 /** Takes in that the runner is at a known distance now (a board), in place: this is what teaches the scale. */

@@ -8,9 +8,12 @@
 
 export interface Gaussian {
   /** Mean, length n. */
-  readonly x: Float64Array;
-  /** Covariance, n × n, row-major. */
-  readonly P: Float64Array;
+  readonly x: number[];
+  /**
+   * Covariance, n × n, row-major. Plain arrays: a typed one of this length lives outside the heap, and to make it costs
+   * more than a whole step of the filter.
+   */
+  readonly P: number[];
 }
 
 /** An entry of the transition matrix off its diagonal: x[row] += value * x[col]. */
@@ -20,64 +23,82 @@ export interface Coupling {
   readonly value: number;
 }
 
+/** What a measurement sees of the state: the entries of h that are not zero, each with its place. */
+export interface Row {
+  readonly at: readonly number[];
+  readonly by: readonly number[];
+}
+
+export const zeros = (n: number): number[] => new Array<number>(n).fill(0);
+
 export const copyOf = (g: Gaussian): Gaussian => ({ x: g.x.slice(), P: g.P.slice() });
 
 /** A Gaussian with independent parts. */
 export const independent = (mean: readonly number[], sd: readonly number[]): Gaussian => {
   const n = mean.length;
-  const P = new Float64Array(n * n);
+  const P = zeros(n * n);
   for (let i = 0; i < n; i++) P[i * n + i] = (sd[i] as number) ** 2;
-  return { x: Float64Array.from(mean), P };
+  return { x: [...mean], P };
 };
 
 /**
  * Prior: x ← F x, P ← F P Fᵀ + diag(q), in place.
- * @param decay diagonal of F
- * @param couplings F off the diagonal; their columns are read before this step changes them
+ * @param decay diagonal of F; 1 in each coupled row
+ * @param couplings F off the diagonal, taken one after the other: no column may be a row of one before it
  * @param q variances that this step adds
  */
 export const predict = (
   g: Gaussian,
-  decay: Float64Array,
+  decay: ArrayLike<number>,
   couplings: readonly Coupling[],
-  q: Float64Array,
+  q: ArrayLike<number>,
 ): void => {
   const { x, P } = g;
   const n = x.length;
-  // F = D + C. First the rows, M = F P, then the columns, P = M Fᵀ; coupled rows and columns as they stood before.
-  const m = couplings.length;
-  const kept = new Float64Array(m * n);
-  for (let k = 0; k < m; k++) {
-    const { col } = couplings[k] as Coupling;
-    for (let j = 0; j < n; j++) kept[k * n + j] = P[col * n + j] as number;
+  // F = D (I + C), since D leaves coupled rows as they are: rows first, M = (I + C) P, then columns, M (I + C)ᵀ.
+  for (const { row, col, value } of couplings) {
+    if (value === 0) continue;
+    x[row] = (x[row] as number) + value * (x[col] as number);
+    for (let j = 0; j < n; j++)
+      P[row * n + j] = (P[row * n + j] as number) + value * (P[col * n + j] as number);
   }
-  const heads = Float64Array.from(couplings, (c) => x[c.col] as number);
+  for (const { row, col, value } of couplings) {
+    if (value === 0) continue;
+    for (let i = 0; i < n; i++)
+      P[i * n + row] = (P[i * n + row] as number) + value * (P[i * n + col] as number);
+  }
   for (let i = 0; i < n; i++) {
     const d = decay[i] as number;
-    if (d === 1) continue;
-    x[i] = (x[i] as number) * d;
-    for (let j = 0; j < n; j++) P[i * n + j] = (P[i * n + j] as number) * d;
+    if (d !== 1) {
+      x[i] = (x[i] as number) * d;
+      for (let j = 0; j < n; j++) {
+        P[i * n + j] = (P[i * n + j] as number) * d;
+        P[j * n + i] = (P[j * n + i] as number) * d;
+      }
+    }
+    P[i * n + i] = (P[i * n + i] as number) + (q[i] as number);
   }
-  for (let k = 0; k < m; k++) {
-    const { row, value } = couplings[k] as Coupling;
-    x[row] = (x[row] as number) + value * (heads[k] as number);
-    for (let j = 0; j < n; j++)
-      P[row * n + j] = (P[row * n + j] as number) + value * (kept[k * n + j] as number);
+};
+
+/** h x */
+export const dot = ({ at, by }: Row, x: readonly number[]): number => {
+  let sum = 0;
+  for (let k = 0; k < at.length; k++) sum += (by[k] as number) * (x[at[k] as number] as number);
+  return sum;
+};
+
+/** a P bᵀ */
+export const quadratic = ({ x, P }: Gaussian, a: Row, b: Row): number => {
+  const n = x.length;
+  let sum = 0;
+  for (let k = 0; k < a.at.length; k++) {
+    const from = (a.at[k] as number) * n;
+    let part = 0;
+    for (let l = 0; l < b.at.length; l++)
+      part += (P[from + (b.at[l] as number)] as number) * (b.by[l] as number);
+    sum += (a.by[k] as number) * part;
   }
-  for (let k = 0; k < m; k++) {
-    const { col } = couplings[k] as Coupling;
-    for (let i = 0; i < n; i++) kept[k * n + i] = P[i * n + col] as number;
-  }
-  for (let j = 0; j < n; j++) {
-    const d = decay[j] as number;
-    if (d !== 1) for (let i = 0; i < n; i++) P[i * n + j] = (P[i * n + j] as number) * d;
-  }
-  for (let k = 0; k < m; k++) {
-    const { row, value } = couplings[k] as Coupling;
-    for (let i = 0; i < n; i++)
-      P[i * n + row] = (P[i * n + row] as number) + value * (kept[k * n + i] as number);
-  }
-  for (let i = 0; i < n; i++) P[i * n + i] = (P[i * n + i] as number) + (q[i] as number);
+  return sum;
 };
 
 /**
@@ -85,20 +106,21 @@ export const predict = (
  * @param innovation z minus what the prior expects
  * @returns the innovation's variance
  */
-export const update = (g: Gaussian, h: Float64Array, innovation: number, r: number): number => {
+export const update = (g: Gaussian, h: Row, innovation: number, r: number): number => {
   const { x, P } = g;
   const n = x.length;
-  const ph = new Float64Array(n);
-  let s = r;
+  const ph = x.slice();
   for (let i = 0; i < n; i++) {
     let sum = 0;
-    for (let j = 0; j < n; j++) sum += (P[i * n + j] as number) * (h[j] as number);
+    for (let k = 0; k < h.at.length; k++)
+      sum += (P[i * n + (h.at[k] as number)] as number) * (h.by[k] as number);
     ph[i] = sum;
   }
-  for (let i = 0; i < n; i++) s += (h[i] as number) * (ph[i] as number);
+  const s = r + dot(h, ph);
   const gain = innovation / s;
   for (let i = 0; i < n; i++) {
     const pi = ph[i] as number;
+    if (pi === 0) continue;
     x[i] = (x[i] as number) + pi * gain;
     const k = pi / s;
     for (let j = i; j < n; j++) {

@@ -62,9 +62,10 @@ export const takePod = (
   const contenders = belief.contenders.map((c) => {
     if (atMs <= c.track.timeMs) return c;
     const g = predictTrack(c.line, c.track, atMs);
-    const { innovation, variance } = readings.fitSpeed(g, c.track.hills, speedMps);
+    const seen = readings.fitSpeed(g, c.track.hills, speedMps);
+    const { innovation, variance } = seen;
     if (innovation ** 2 > PLAIN2 * (variance + sdMps ** 2)) course.loosenSpeed(g, Math.abs(innovation));
-    readings.takeSpeed(g, c.track.hills, speedMps, sdMps);
+    readings.takeSpeed(g, seen, sdMps);
     return { ...c, track: { ...c.track, g, timeMs: atMs } };
   });
   return { ...heard, belief: { ...belief, contenders } };

@@ -42,9 +42,10 @@ export const takeSteps = (
   const contenders = belief.contenders.map((c) => {
     if (atMs <= c.track.timeMs) return c;
     const g = predictTrack(c.line, c.track, atMs);
-    const { innovation } = readings.fitSpeed(g, c.track.hills, speedMps);
-    if (Math.abs(innovation) > PLAIN_MPS) course.loosenSpeed(g, Math.abs(innovation) / 2);
-    readings.takeSpeed(g, c.track.hills, speedMps, STEP_SPEED_SD_MPS);
+    const seen = readings.fitSpeed(g, c.track.hills, speedMps);
+    const offMps = Math.abs(seen.innovation);
+    if (offMps > PLAIN_MPS) course.loosenSpeed(g, offMps / 2);
+    readings.takeSpeed(g, seen, STEP_SPEED_SD_MPS);
     return { ...c, track: { ...c.track, g, timeMs: atMs } };
   });
   return { ...state, belief: { ...belief, contenders } };

@@ -1,4 +1,4 @@
-import { independent, predict, update } from '../../../src/core/estimate/kalman.ts';
+import { dot, independent, predict, update } from '../../../src/core/estimate/kalman.ts';
 import { chanceOf } from '../../../src/core/units/chance.ts';
 
 /** How a phone hears the sky, along the road: a wandering error, a quicker one, white noise, and Doppler speed. */
@@ -78,21 +78,25 @@ export const hear = (
     { row: 0, col: 1, value: 1 },
     { row: 0, col: 2, value: WAVER_TAU_S * (1 - keep(WAVER_TAU_S)) },
   ];
-  const place = Float64Array.of(1, 0, 0, 1, 1);
-  const doppler = Float64Array.of(0, 1, 1, 0, 0);
+  const place = { at: [0, 3, 4], by: [1, 1, 1] };
+  const doppler = { at: [1, 2], by: [1, 1] };
   const g = independent([0, speedAt(0), 0, 0, 0], [1, 0.3, 0.1, reception.slowM, reception.quickM]);
-  const dot = (h: Float64Array): number => h.reduce((sum, x, i) => sum + x * (g.x[i] ?? 0), 0);
   const heard: Heard[] = [];
   let trueM = 0;
   for (let s = 0; s < seconds; s++) {
     const speed = speedAt(s);
     trueM += speed;
     predict(g, decay, couplings, q);
-    update(g, doppler, speed + reception.dopplerMps * normal() - dot(doppler), reception.dopplerMps ** 2);
+    update(
+      g,
+      doppler,
+      speed + reception.dopplerMps * normal() - dot(doppler, g.x),
+      reception.dopplerMps ** 2,
+    );
     const readM = trueM + slow() + quick() + reception.whiteM * normal();
-    update(g, place, readM - dot(place), reception.whiteM ** 2);
+    update(g, place, readM - dot(place, g.x), reception.whiteM ** 2);
     const variance = (g.P[6] ?? 0) + 2 * (g.P[7] ?? 0) + (g.P[12] ?? 0);
-    heard.push({ speedMps: dot(doppler), speedSdMps: Math.sqrt(variance) });
+    heard.push({ speedMps: dot(doppler, g.x), speedSdMps: Math.sqrt(variance) });
   }
   return heard;
 };
