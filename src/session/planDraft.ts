@@ -1,3 +1,4 @@
+import { defaultCheckpointsM } from '../core/plan/checkpoints.ts';
 import { OPENING_CAP_REASON, withCappedOpening } from '../core/plan/openingCap.ts';
 import { readRacePlan } from '../core/plan/parseRacePlan.ts';
 import type { RacePlan } from '../core/plan/racePlan.ts';
@@ -66,6 +67,12 @@ export type DraftReading =
 const DECIMALS = 6;
 const numberText = (n: number): string => String(Number(n.toFixed(DECIMALS)));
 
+/** The usual checkpoints stand in the form as nothing, as who typed none has them: half-way is no number to read. */
+const isUsual = (checkpointsM: readonly number[], distanceM: number): boolean => {
+  const usual = defaultCheckpointsM(distanceM);
+  return usual.length === checkpointsM.length && usual.every((m, i) => m === checkpointsM[i]);
+};
+
 /** The form filled in from a plan. */
 export const draftOf = (plan: RacePlan): PlanDraft => {
   const {
@@ -104,7 +111,7 @@ export const draftOf = (plan: RacePlan): PlanDraft => {
     openingQuicker: opening ? step(opening.quickerSPerKm) : '',
     pushFrom: push ? place(push.fromM) : '',
     pushQuicker: push ? step(push.quickerSPerKm) : '',
-    checkpoints: checkpointsM.map(place).join(', '),
+    checkpoints: isUsual(checkpointsM, distanceM) ? '' : checkpointsM.map(place).join(', '),
     stations: stations.map((s) => ({ at: place(s.atM), offers: s.offers })),
     fuel: fuel.map((f) => ({ item: f.item, at: place(f.atM) })),
     openingWins: openingWins ?? 'kept',

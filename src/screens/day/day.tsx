@@ -126,7 +126,7 @@ const dayText = (race: CivilDate, offset: number): string => {
 };
 
 const TaperList = ({ sheet }: { sheet: DaySheet }) => {
-  const { taper, date } = sheet;
+  const { taper, date, daysAway } = sheet;
   if (taper === null || date === null)
     return (
       <section aria-label={t('The last two weeks')}>
@@ -138,6 +138,9 @@ const TaperList = ({ sheet }: { sheet: DaySheet }) => {
         </p>
       </section>
     );
+  // What is over needs no plan; of a race that is over, all of it is kept.
+  const isAhead = ({ dayOffset }: { readonly dayOffset: number }): boolean =>
+    daysAway === null || daysAway < 0 || dayOffset >= -daysAway;
   return (
     <section aria-label={t('The last two weeks')}>
       <h2>{t('The last two weeks')}</h2>
@@ -149,7 +152,7 @@ const TaperList = ({ sheet }: { sheet: DaySheet }) => {
       </p>
       <table class="plan-table">
         <tbody>
-          {taper.days.map((day) => (
+          {taper.days.filter(isAhead).map((day) => (
             <tr
               key={day.dayOffset}
               data-what={day.kind === 'race' ? 'finish' : 'board'}

@@ -147,6 +147,9 @@ export const FuelScreen = ({ model, plan }: { model: PrepareModel; plan: PlanMod
   );
 };
 
+/** Moved by less than this for the water's sake it is still where it was wanted. */
+const MOVED_M = 100;
+
 const Stops = ({ sheet, unit }: { sheet: FuelSheet; unit: 'km' | 'mile' }) => {
   if (sheet.fuel === null) return null;
   const { stops, carried, carriedG, gPerHour, notes } = sheet.fuel;
@@ -166,7 +169,14 @@ const Stops = ({ sheet, unit }: { sheet: FuelSheet; unit: 'km' | 'mile' }) => {
             <tbody>
               {stops.map((stop) => (
                 <tr key={stop.atM}>
-                  <th scope="row">{distance(stop.atM, unit, 2)}</th>
+                  <th scope="row">
+                    {distance(stop.atM, unit, 2)}
+                    {Math.abs(stop.atM - stop.wantedM) >= MOVED_M && (
+                      <span class="note clock-why">
+                        {t('instead of {place}', { place: distance(stop.wantedM, unit, 2) })}
+                      </span>
+                    )}
+                  </th>
                   <td>{durationText(stop.timeS)}</td>
                   <td>{t(SUPPLY_NAMES[stop.item])}</td>
                   <td>{stop.waterAtM === null ? '–' : distance(stop.waterAtM, unit, 2)}</td>

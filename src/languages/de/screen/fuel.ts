@@ -75,4 +75,5 @@ export const fuel: Catalogue = {
   'Two or three sips after the gel.': 'Zwei, drei Schlucke nach dem Gel.',
   'A sip or two if you are thirsty; else run on.':
     'Ein, zwei Schlucke, wenn du Durst hast; sonst lauf weiter.',
+  'instead of {place}': 'statt {place}',
 };

@@ -73,4 +73,5 @@ export const fuel: Catalogue = {
   'This race ends before 10 miles.': 'Esta carrera acaba antes de las 10 millas.',
   'Two or three sips after the gel.': 'Dos o tres sorbos después del gel.',
   'A sip or two if you are thirsty; else run on.': 'Un sorbo o dos si tienes sed; si no, sigue.',
+  'instead of {place}': 'en vez de {place}',
 };

@@ -73,4 +73,5 @@ export const fuel: Catalogue = {
   'This race ends before 10 miles.': 'Cette course finit avant 10 miles.',
   'Two or three sips after the gel.': 'Deux ou trois gorgées après le gel.',
   'A sip or two if you are thirsty; else run on.': 'Une gorgée ou deux si tu as soif ; sinon continue.',
+  'instead of {place}': 'au lieu de {place}',
 };

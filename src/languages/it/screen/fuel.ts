@@ -73,4 +73,5 @@ export const fuel: Catalogue = {
   'This race ends before 10 miles.': 'Questa gara finisce prima di 10 miglia.',
   'Two or three sips after the gel.': 'Due o tre sorsi dopo il gel.',
   'A sip or two if you are thirsty; else run on.': 'Un sorso o due se hai sete; altrimenti tira dritto.',
+  'instead of {place}': 'invece di {place}',
 };

@@ -73,4 +73,5 @@ export const fuel: Catalogue = {
   'This race ends before 10 miles.': 'Esta prova acaba antes das 10 milhas.',
   'Two or three sips after the gel.': 'Dois ou três goles depois do gel.',
   'A sip or two if you are thirsty; else run on.': 'Um gole ou dois se tiver sede; senão siga.',
+  'instead of {place}': 'em vez de {place}',
 };
