@@ -8,7 +8,13 @@ import { demoPlan } from '../../src/demo/race.ts';
 
 // The published schema, checked and applied by ajv, an independent validator.
 const schema: unknown = JSON.parse(readFileSync('public/schema/practice.v1.json', 'utf8'));
-const ajv = new Ajv2020({ strict: true, strictTuples: false, strictTypes: false, strictRequired: false, allErrors: true });
+const ajv = new Ajv2020({
+  strict: true,
+  strictTuples: false,
+  strictTypes: false,
+  strictRequired: false,
+  allErrors: true,
+});
 const validate = ajv.compile(schema as object);
 
 const leg = { kind: 'work', for: { timeS: 900 }, target: { paceSPerKm: 296 } };
