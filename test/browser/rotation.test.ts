@@ -1,5 +1,6 @@
 import type { Locator, Page } from 'playwright-core';
 import { afterEach, describe, expect, test } from 'vitest';
+import { findings } from './support/axe.ts';
 import { type Opened, open, SIZES } from './support/open.ts';
 import { PIER_MILE } from './support/plans.ts';
 import { roadRunner } from './support/roadRunner.ts';
@@ -59,6 +60,7 @@ describe('a phone that is turned', () => {
       const { y, height } = await boxOf(start);
       expect(y).toBeGreaterThanOrEqual(0);
       expect(y + height).toBeLessThanOrEqual(size.height);
+      expect(await findings(page)).toEqual([]);
     }
     await start.click();
     const side = page.locator('.face .sounding');
@@ -74,6 +76,8 @@ describe('a phone that is turned', () => {
       await page.setViewportSize(size);
       await expectWhole(page);
     }
+    await page.setViewportSize({ width: 740, height: 360 });
+    expect(await findings(page)).toEqual([]);
     await first.follow(first.atM, () => becomes('down'), 0);
     for (const size of [...ON_ITS_SIDE, SIZES.phone, SIZES.desk]) {
       await page.setViewportSize(size);
@@ -86,6 +90,7 @@ describe('a phone that is turned', () => {
     opened = await open('#/run', { size: SIZES.phone, plan: PIER_MILE });
     const { page } = opened;
     await startRun(page);
+    await page.locator('.face').waitFor();
     await largeText(page);
     for (const size of [...ON_ITS_SIDE, SIZES.phone]) {
       await page.setViewportSize(size);
