@@ -158,10 +158,12 @@ const most = (xs: readonly number[]): number => Math.max(...xs.map(Math.abs));
 const POD_SHARE = 0.03;
 
 const RECEIVED = [
-  ['open', OPEN_SKY, null],
-  ['open, foot pod', OPEN_SKY, POD_SHARE],
-  ['town', TOWN, null],
-  ['town, foot pod', TOWN, POD_SHARE],
+  ['open', OPEN_SKY, null, false],
+  ['open, foot pod', OPEN_SKY, POD_SHARE, false],
+  ['open, on a known loop', OPEN_SKY, null, true],
+  ['town', TOWN, null, false],
+  ['town, foot pod', TOWN, POD_SHARE, false],
+  ['town, on a known loop', TOWN, null, true],
 ] as const;
 
 /** Sessions by ear: do legs change on their moment, and is the runner left alone who does what was asked? */
@@ -171,7 +173,7 @@ export const printPractice = (seeds: readonly number[]): void => {
     ['waver 1.2 %', SESSION_STEADY],
   ] as const;
   printTable(
-    `Practice: 2 x 15 min and 5 x 1000 m (${seeds.length} sessions a row, no course line)`,
+    `Practice: 2 x 15 min and 5 x 1000 m (${seeds.length} sessions a row, no course line but on a known loop)`,
     [
       'reception',
       'runner',
@@ -182,10 +184,12 @@ export const printPractice = (seeds: readonly number[]): void => {
       'false alarms in 30 min, mean',
       'most',
     ],
-    RECEIVED.flatMap(([name, receiver, podShare]) =>
+    RECEIVED.flatMap(([name, receiver, podShare, isKnown]) =>
       runners.map(([who, runner]) => {
-        const byClock = seeds.map((seed) => doSession(TWO_BY_15, receiver, runner, seed, podShare));
-        const byDistance = seeds.map((seed) => doSession(THOUSANDS, receiver, runner, seed, podShare));
+        const byClock = seeds.map((seed) => doSession(TWO_BY_15, receiver, runner, seed, podShare, isKnown));
+        const byDistance = seeds.map((seed) =>
+          doSession(THOUSANDS, receiver, runner, seed, podShare, isKnown),
+        );
         const clock = byClock.flatMap((d) => changeErrorsS(TWO_BY_15, d, 'time'));
         const way = byDistance.flatMap((d) => legErrorsS(THOUSANDS, d)).map(Math.abs);
         const alarms = byClock.map((d) => falseAlarms(TWO_BY_15, d));
@@ -196,7 +200,7 @@ export const printPractice = (seeds: readonly number[]): void => {
           `${fixed(most(clock), 2)} s`,
           `${fixed(quantile(way, 0.9), 2)} s`,
           `${fixed(most(way), 2)} s`,
-          first === undefined || podShare !== null
+          first === undefined || podShare !== null || isKnown
             ? '–'
             : `${fixed(limitS(THOUSANDS, receiver, first.session), 2)} s`,
           fixed(mean(alarms), 2),

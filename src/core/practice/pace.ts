@@ -13,11 +13,11 @@ import { type LegNow, legEndMs } from './legNow.ts';
  */
 const FIND_MS = 40_000;
 /**
- * Without a line a speed errs for longer at a time (behind each corner), which its deviation does not tell. At 1 a runner
+ * On the road a speed errs for longer at a time (behind each corner), which its deviation does not tell. At 1 a runner
  * who keeps the pace exactly is called twice in a session, at 1.4 at most once; a departure of 3 % is then told after 80 s
  * in the open (`npm run bench -- practice`).
  */
-const FREE_DOUBT = 1.4;
+const ROAD_DOUBT = 1.4;
 const SEEN_S = 4;
 /** Below this share of the asked speed the runner stands at a crossing, and knows it. */
 const WALKING = 0.5;
@@ -36,7 +36,7 @@ export const evidenceOf = (now: LegNow, going: Going | null, nowMs: number, dtS:
   return {
     dtS,
     rate,
-    speedSdMps: going.speedSdMps * (going.by === 'free' ? FREE_DOUBT : 1),
+    speedSdMps: going.speedSdMps * (going.by === 'pod' ? 1 : ROAD_DOUBT),
     paceSPerKm: target.paceSPerKm,
     quickIsFine: 0,
     slowIsFine: 0,
