@@ -39,4 +39,22 @@ describe('who comes for the first time', () => {
     expect(await page.evaluate(() => document.activeElement?.closest('main') !== null)).toBe(true);
     await close();
   });
+
+  test('whose system chooses the colours sees what is chosen, and the curve', async () => {
+    const { page, close } = await open('#/plan');
+    await page.emulateMedia({ forcedColors: 'active' });
+    const edgePx = (name: string): Promise<number> =>
+      page
+        .getByRole('radio', { name, exact: true })
+        .evaluate((input) =>
+          Number.parseFloat(getComputedStyle(input.nextElementSibling ?? input).borderTopWidth),
+        );
+    expect(await edgePx('Kilometres')).toBeGreaterThan(2 * (await edgePx('Miles')));
+    const inks = await page.evaluate(() => {
+      const curve = document.querySelector('.chart .curve');
+      return [curve && getComputedStyle(curve).stroke, getComputedStyle(document.body).color];
+    });
+    expect(inks[0]).toBe(inks[1]);
+    await close();
+  });
 });

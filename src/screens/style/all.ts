@@ -11,3 +11,4 @@ import 'uplot/dist/uPlot.min.css';
 import './review.css';
 import './share.css';
 import './learn.css';
+import './forced.css';
