@@ -10,12 +10,7 @@ import { endRun } from './support/runOnPage.ts';
 const LONG = ['de', 'fr'];
 
 const openIn = async (language: string, hash: string, size: { width: number; height: number }) => {
-  const opened = await open(hash, {
-    size,
-    plan: PIER_MILE,
-    before: (context) =>
-      context.addInitScript((tag) => localStorage.setItem('soundline.language', tag), language),
-  });
+  const opened = await open(hash, { size, plan: PIER_MILE, language });
   await opened.page.waitForFunction((tag) => document.documentElement.lang === tag, language);
   return opened;
 };

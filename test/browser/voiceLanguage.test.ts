@@ -7,16 +7,6 @@ import { type Opened, offlineReady, open, voiceKept, voiceLoaded } from './suppo
 import { heardWords, spokenCalls } from './support/spoken.ts';
 import { tapped } from './support/tap.ts';
 
-/** A page whose runner chose a language, whatever the screens are in. */
-const openIn = (tag: string, before?: Parameters<typeof open>[1]): Promise<Opened> =>
-  open('', {
-    ...before,
-    before: async (context) => {
-      await context.addInitScript((chosen) => localStorage.setItem('soundline.language', chosen), tag);
-      await before?.before?.(context);
-    },
-  });
-
 const hearDemo = async (page: Page): Promise<void> => {
   await voiceLoaded(page);
   await page.getByLabel('60×').check();
@@ -29,7 +19,7 @@ const voicesAskedFor = ({ requests }: Opened): readonly string[] =>
 
 describe('the voice in another language', () => {
   test('says what the page shows, out of its own sound, and no other is fetched for the page', async () => {
-    const opened = await openIn('es');
+    const opened = await open('', { language: 'es' });
     const { page, complaints } = opened;
     await hearDemo(page);
     await expect
@@ -47,7 +37,7 @@ describe('the voice in another language', () => {
   });
 
   test('follows the choice without a new visit', async () => {
-    const { page, close } = await openIn('es');
+    const { page, close } = await open('', { language: 'es' });
     await voiceLoaded(page);
     await page.locator('.language select').selectOption('it');
     await expect
@@ -64,7 +54,7 @@ describe('the voice in another language', () => {
   });
 
   test('is there without a network on the second visit', async () => {
-    const { page, close } = await openIn('it');
+    const { page, close } = await open('', { language: 'it' });
     await offlineReady(page);
     await voiceKept(page, italian.pack.variants.normal.file);
     await page.context().setOffline(true);
@@ -77,7 +67,8 @@ describe('the voice in another language', () => {
   });
 
   test('gives way to English where its sound cannot be had, and the page says so', async () => {
-    const { page, close } = await openIn('es', {
+    const { page, close } = await open('', {
+      language: 'es',
       before: (context) => context.route('**/voice/es-*.mp3', (route) => route.abort()),
     });
     await page.locator('.language [role="status"]').waitFor({ timeout: 20_000 });

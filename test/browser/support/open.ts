@@ -22,6 +22,8 @@ interface Wish {
   readonly size?: { readonly width: number; readonly height: number };
   /** A plan file to find in the page's storage. */
   readonly plan?: object;
+  /** Tag of the language that the runner chose. */
+  readonly language?: string;
   /** Lets the test's own script into the page, which its policy would refuse. */
   readonly bypassPolicy?: boolean;
   /** Runs before the page's own scripts. */
@@ -53,12 +55,13 @@ export const open = async (path: string, wish: Wish = {}): Promise<Opened> => {
   });
   page.on('request', (request) => requests.push(request.url()));
   await tapSound(page);
-  if (wish.plan !== undefined) {
-    await page.addInitScript(
-      (text) => localStorage.setItem('soundline.plan', text),
-      JSON.stringify(wish.plan),
-    );
-  }
+  const kept = {
+    ...(wish.plan && { 'soundline.plan': JSON.stringify(wish.plan) }),
+    ...(wish.language && { 'soundline.language': wish.language }),
+  };
+  await page.addInitScript((texts) => {
+    for (const [key, text] of Object.entries(texts)) localStorage.setItem(key, text);
+  }, kept);
   await page.goto(`${inject('origin')}/${path}`);
   await page.getByRole('heading', { level: 1 }).waitFor();
   return { page, complaints, requests, close: () => context.close() };
