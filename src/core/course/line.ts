@@ -22,6 +22,8 @@ export interface CourseLine {
   readonly officialM: number;
   /** What the recording of the line measures by itself. */
   readonly recordedM: number;
+  /** By what share the line, its shake taken out, is longer than the official distance; 0 where gaps explain it. */
+  readonly mismatch: number;
   readonly plane: Plane;
   /** Vertices in metres east and north of the plane's origin. At least two. */
   readonly eastM: Float64Array;
@@ -52,6 +54,14 @@ export interface CourseLine {
 const DOUBT_M2_PER_M = 0.3 / 1000;
 const MISMATCH_SHARE = 0.4;
 const MISMATCH_OVER_M = 1000;
+/**
+ * A large mismatch is not spread over the line: it sits in one stretch that shook, at an end that was cut off. Then ten and
+ * more kilometres are off one way, and what the speeds say counts for more than the line (measured on lines 2 to 5 % off).
+ */
+const MUCH_MISMATCH = 0.01;
+const MUCH_OVER_M = 16_000;
+const overM = (mismatch: number): number =>
+  MISMATCH_OVER_M + (MUCH_OVER_M - MISMATCH_OVER_M) * Math.min(1, (mismatch / MUCH_MISMATCH) ** 2);
 /** Recordings begin and end a step from the line. */
 const END_SD_M = 0.5;
 
@@ -137,7 +147,7 @@ export const measureLine = (
   const lengthM = sumM[n - 1] as number;
   const gaps = gapsExplain(sumM, straight.gaps, officialM) ? straight.gaps : [];
   const mismatch = gaps.length > 0 ? 0 : lengthM / officialM - 1;
-  const perM = DOUBT_M2_PER_M + (MISMATCH_SHARE * mismatch) ** 2 * MISMATCH_OVER_M;
+  const perM = DOUBT_M2_PER_M + (MISMATCH_SHARE * mismatch) ** 2 * overM(mismatch);
   let corners = 0;
   const doubtM2 = sumM.map((d, i) => {
     corners += straight.doubtM2[i] as number;
@@ -154,6 +164,7 @@ export const measureLine = (
   return {
     officialM,
     recordedM,
+    mismatch,
     plane,
     eastM: straight.eastM,
     northM: straight.northM,

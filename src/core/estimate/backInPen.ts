@@ -48,10 +48,12 @@ const inPen = (line: CourseLine, fix: PlaneFix): boolean =>
   Math.hypot(fix.eastM - eastAtM(line, 0), fix.northM - northAtM(line, 0)) < PEN_REACH_M &&
   pastStartM(line, fix) < PAST_LINE_M;
 
+const offM = (line: CourseLine, alongM: number, fix: PlaneFix): number =>
+  Math.hypot(fix.eastM - eastAtM(line, alongM), fix.northM - northAtM(line, alongM));
+
 /** At the end of a lap one passes the start as well: there the belief has them there too, and all is well. */
 const isElsewhere = (line: CourseLine, alongM: number, fix: PlaneFix): boolean =>
-  alongM < PEN_REACH_M ||
-  Math.hypot(fix.eastM - eastAtM(line, alongM), fix.northM - northAtM(line, alongM)) > ELSEWHERE_M;
+  alongM < PEN_REACH_M || offM(line, alongM, fix) > ELSEWHERE_M;
 
 const isInPen = (given: CourseLine | null, belief: Belief, fix: PlaneFix): boolean => {
   if (belief.kind !== 'course' || !given) return false;
@@ -74,3 +76,10 @@ export const backInPen = (
 /** Whether the gun finds the runner in the pen: standing or walking there, whatever start was found before. */
 export const gunInPen = (given: CourseLine | null, belief: Belief, { first, last }: Stand): boolean =>
   last !== null && first !== last && isInPen(given, belief, last);
+
+/** Whether a press on start comes late: the runner is past the line, and where the belief has them. */
+export const isUnderWay = (given: CourseLine | null, belief: Belief, { last }: Stand): boolean => {
+  if (belief.kind !== 'course' || !given || !last) return false;
+  const { line, track, reversed } = leaderOf(belief.contenders);
+  return !inPen(reversed ? line : given, last) && offM(line, course.distanceOf(track.g), last) < ELSEWHERE_M;
+};

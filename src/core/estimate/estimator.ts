@@ -1,7 +1,7 @@
 import type { CourseLine } from '../course/line.ts';
 import { eastM, northM, planeAt } from '../geo/ruler.ts';
 import { arrive, noArrivals } from './arrivals.ts';
-import { backInPen, gunInPen, noStand, standOn } from './backInPen.ts';
+import { backInPen, gunInPen, isUnderWay, noStand, standOn } from './backInPen.ts';
 import { type Contender, leaderOf, newcomers, takeFixAll } from './contenders.ts';
 import { beginTrack } from './courseTracker.ts';
 import { beginFree, takeFreeFix } from './freeTracker.ts';
@@ -13,6 +13,7 @@ import { readFix } from './reading.ts';
 import { type ReceiverPrior, USUAL_RECEIVER } from './receiver.ts';
 import { findStartMs } from './startFinder.ts';
 import { linesFromStart } from './startLine.ts';
+import { startPlace } from './startPlace.ts';
 import type { Belief, EstimatorSetup, EstimatorState } from './state.ts';
 import { takeSteps, unknownStride } from './stride.ts';
 import { type Woke, wokeOnCourse } from './wokeOnCourse.ts';
@@ -126,16 +127,9 @@ const beliefAtStart = (
     const track = beginTrack(line, startMs, 0, sdM, priorOf(setup));
     return { line, reversed, track, score: 0 };
   };
-  const lines = linesFromStart(setup.course, middleOf(pen.filter((f) => f.timeMs <= startMs).slice(-5)));
+  const lines = linesFromStart(setup.course, startPlace(pen, startMs));
   const contenders = lines.map(({ line, reversed }) => contender(line, reversed));
   return { kind: 'course', contenders, otherWay: lines.find((l) => l.reversed)?.line ?? null };
-};
-
-/** The middle of the last readings in the pen, each axis apart; null where there are none. */
-const middleOf = (fixes: readonly PlaneFix[]): { readonly eastM: number; readonly northM: number } | null => {
-  const middle = (of: (f: PlaneFix) => number): number =>
-    fixes.map(of).sort((a, b) => a - b)[fixes.length >> 1] ?? 0;
-  return fixes.length > 0 ? { eastM: middle((f) => f.eastM), northM: middle((f) => f.northM) } : null;
 };
 
 const takePlaneFix = (setup: EstimatorSetup, state: EstimatorState, fix: PlaneFix): EstimatorState => {
@@ -209,6 +203,19 @@ const takeFixInput = (
   );
 };
 
+/**
+ * What the runner says of the start stands above what was found; said twice, unless the race is long under way. Pressed
+ * late it is when the own clock begins, and no place.
+ */
+const takeStart = (setup: EstimatorSetup, state: EstimatorState, atMs: number): EstimatorState => {
+  const given = { ...state, startGiven: true };
+  if (state.startMs === null) return startAt(setup, given, atMs, START_SD_M);
+  if (state.startGiven && atMs - state.startMs >= RESTART_S * 1000) return state;
+  return !state.startGiven && isUnderWay(setup.course, state.belief, state.stand)
+    ? { ...given, startMs: atMs }
+    : startAt(setup, given, atMs, START_SD_M);
+};
+
 /** Nobody has started before the gun: what was found before it, by a runner who is in the pen now, was a warm-up. */
 const takeGun = (setup: EstimatorSetup, state: EstimatorState, gunMs: number): EstimatorState => {
   const heard = { ...state, gunMs };
@@ -225,10 +232,7 @@ export const absorb = (setup: EstimatorSetup, state: EstimatorState, input: Inpu
     case 'gun':
       return state.gunMs === null ? takeGun(setup, state, input.atMs) : state;
     case 'start':
-      // What the runner says of the start stands above what was found; said twice, unless the race is long under way.
-      return state.startMs === null || !state.startGiven || input.atMs - state.startMs < RESTART_S * 1000
-        ? startAt(setup, { ...state, startGiven: true }, input.atMs, START_SD_M)
-        : state;
+      return takeStart(setup, state, input.atMs);
     case 'stop':
       return state.stopMs === null ? { ...state, stopMs: input.atMs } : state;
     case 'marker':

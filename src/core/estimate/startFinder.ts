@@ -38,7 +38,7 @@ const speedAt = (fixes: readonly PlaneFix[], i: number): number => {
 };
 
 /** Metres past the start line, by the line's direction at its start. */
-export const pastStartM = (line: CourseLine, fix: PlaneFix): number => {
+export const pastStartM = (line: CourseLine, fix: Pick<PlaneFix, 'eastM' | 'northM'>): number => {
   const e0 = eastAtM(line, 0);
   const n0 = northAtM(line, 0);
   const te = eastAtM(line, START_CHORD_M) - e0;

@@ -1,6 +1,8 @@
 import type { CourseLine, LinePoint } from '../course/line.ts';
 import { eastAtM, elevationAtM, linePoints, measureLine, northAtM, pointAtM } from '../course/line.ts';
 import { pointOn } from '../geo/ruler.ts';
+import { pastStartM } from './startFinder.ts';
+import type { StartPlace } from './startPlace.ts';
 
 /** The same line, run the other way; a lap that is run over again, from the same place. */
 const reversedLine = (line: CourseLine): CourseLine | null => {
@@ -16,6 +18,20 @@ const lapOf = (line: CourseLine, lapM: number): LinePoint[] => [
 
 /** A start this near to the line's first point is at it: pens are wide and receivers err. */
 const AT_START_M = 60;
+/** Of that so much along the line is more than the receiver's error. */
+const ALONG_START_M = 18;
+/** Who presses while running like this pressed late; who presses while standing before the line pressed early. */
+const RUNNING_MPS = 2.8;
+const WALKING_MPS = 1;
+
+/** Whether the line's first point is the start, as far as the receiver and the runner's press can tell. */
+const isAtStart = (line: CourseLine, { eastM, northM, mps }: StartPlace): boolean => {
+  if (mps === null) return true;
+  const pastM = pastStartM(line, { eastM, northM });
+  if (pastM > ALONG_START_M) return mps > RUNNING_MPS;
+  return pastM > -ALONG_START_M || mps < WALKING_MPS;
+};
+
 /** Nearer to the line than this the runner stands on it. */
 const ON_LINE_M = 40;
 /** A line begins at most this share of its length before the start. */
@@ -26,9 +42,10 @@ const STEP_M = 5;
  * The line as it must be when the runner starts elsewhere than at its first point: cut where the recording began before
  * the start, led on from where they stand where it began after. Measured and scaled anew.
  */
-const lineFromStart = (line: CourseLine, eastM: number, northM: number): CourseLine => {
+const lineFromStart = (line: CourseLine, place: StartPlace): CourseLine => {
+  const { eastM, northM } = place;
   const away = (s: number): number => awayM(line, s, eastM, northM);
-  if (away(0) < AT_START_M) return line;
+  if (away(0) < AT_START_M && isAtStart(line, place)) return line;
   let nearest = 0;
   for (let s = 0; s <= line.officialM * BEFORE_SHARE; s += STEP_M) if (away(s) < away(nearest)) nearest = s;
   const points = linePoints(line);
@@ -76,7 +93,7 @@ const awayM = (line: CourseLine, s: number, eastM: number, northM: number): numb
  */
 export const linesFromStart = (
   line: CourseLine,
-  from: { readonly eastM: number; readonly northM: number } | null,
+  from: StartPlace | null,
 ): readonly { readonly line: CourseLine; readonly reversed: boolean }[] => {
   const lap = from && line.lapM !== null ? lapFromStart(line, line.lapM, from.eastM, from.northM) : null;
   const given = lap ?? line;
@@ -86,9 +103,10 @@ export const linesFromStart = (
     const ahead = awayM(given, 0, from.eastM, from.northM);
     const behind = awayM(back, 0, from.eastM, from.northM);
     if (behind < AT_START_M && ahead > 4 * AT_START_M) return [{ line: back, reversed: true }];
-    if (ahead < AT_START_M && behind > 4 * AT_START_M) return [{ line: given, reversed: false }];
+    if (ahead < AT_START_M && behind > 4 * AT_START_M)
+      return [{ line: lineFromStart(given, from), reversed: false }];
     return [
-      { line: lineFromStart(given, from.eastM, from.northM), reversed: false },
+      { line: lineFromStart(given, from), reversed: false },
       { line: back, reversed: true },
     ];
   }

@@ -51,6 +51,21 @@ const rows: readonly (readonly [string, Wish, rmsM: number])[] = [
     { road: town, given: redrawn(town, (p) => [moved(p[0] ?? never(), 0, 200), ...p.slice(8)]) },
     4,
   ],
+  [
+    'a line that ends 150 m before the finish',
+    { road: outAndBack, given: redrawn(outAndBack, (p) => p.slice(0, -13)) },
+    45,
+  ],
+  [
+    'a line that shakes by 4 m over a kilometre and is 3 % too long by that',
+    {
+      road: town,
+      given: redrawn(town, (p) =>
+        p.map((q, i) => (i > 200 && i < 290 ? moved(q, i % 2 ? 4 : -4, i % 3 ? -3 : 3) : q)),
+      ),
+    },
+    9,
+  ],
   ['a lollipop', { road: lollipop, receiver: TOWN }, 5],
   [
     'two and a half laps, given the line of one',

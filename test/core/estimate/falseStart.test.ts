@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
-import { fourLaps, outAndBack, town } from './roads.ts';
+import type { LinePoint } from '../../../src/core/course/line.ts';
+import { fourLaps, moved, outAndBack, redrawn, town } from './roads.ts';
 import type { Played, Scripted } from './script.ts';
 import { type Part, play, scripted, setupOf } from './script.ts';
 
@@ -47,6 +48,13 @@ describe('a warm-up on the course', () => {
     const without = scripted(town, -15, [...none, { press: 'start' }, ...RACE]);
     const bare = play(setupOf(null, town.officialM), without.inputs);
     expect(bare.state.startMs).toBe(without.partMs.at(-2));
+  });
+
+  test('a press on start that comes late begins the own clock, and is no place', () => {
+    const script = scripted(town, -10, [{ stand: 60 }, { to: 150, mps: 4 }, { press: 'start' }, ...RACE]);
+    const played = play(setupOf(town, town.officialM), script.inputs);
+    expect(played.state.startMs).toBe(script.partMs[2]);
+    expect(Math.abs(endErrorM(played))).toBeLessThan(8);
   });
 
   test('a stop where a lap ends, or in the crowd behind the line, is no pen', () => {
@@ -103,5 +111,29 @@ describe('a receiver that wakes on the course', () => {
     expect(Math.abs((state.startMs ?? 0) - trueStartMs) / 1000).toBeLessThan(withinS);
     const late = progress.filter((p) => p.startMs !== null).slice(20);
     for (const p of late) expect(Math.abs(p.distanceM - script.alongAt(p.atMs))).toBeLessThan(12);
+  });
+});
+
+describe('a line whose first point is not the start', () => {
+  test.each([
+    [-50, 'before'],
+    [-25, 'before'],
+    [40, 'behind'],
+  ])('but lies %d m along from it', (fromM) => {
+    const given = redrawn(town, (p) =>
+      fromM < 0
+        ? [...Array.from({ length: 5 }, (_, i) => moved(p[0] as LinePoint, fromM * (1 - i / 5), 0)), ...p]
+        : p.filter((_, i) => (town.alongM[i] ?? 0) >= fromM),
+    );
+    for (const seed of [1, 2, 3]) {
+      const script = scripted(
+        town,
+        -8,
+        [{ stand: 60 }, { to: 0, mps: 2 }, { press: 'start' }, { to: 2000, mps: 4 }],
+        seed,
+      );
+      const played = play(setupOf(given, town.officialM), script.inputs);
+      expect(Math.abs(endErrorM(played))).toBeLessThan(14);
+    }
   });
 });
