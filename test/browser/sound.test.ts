@@ -62,7 +62,7 @@ describe('the sound', () => {
     const { page } = opened;
     await page.getByLabel('60×').check();
     await page.getByRole('button', { name: 'Hear the demo race' }).click();
-    await page.locator('.call').first().waitFor({ timeout: 20_000 });
+    await page.locator('.call').first().waitFor({ timeout: 40_000 });
     const [first] = spokenCalls((await tapped(page)).started);
     expect(heardWords(first?.words ?? '')).toBe(
       heardWords((await page.locator('.call .call-words').last().textContent()) ?? ''),

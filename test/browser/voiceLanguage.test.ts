@@ -44,7 +44,7 @@ describe('the voice in another language', () => {
       .poll(() => page.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name)))
       .toContainEqual(expect.stringContaining(italian.pack.variants.normal.file));
     await expect.poll(() => page.locator('.language select').inputValue()).toBe('it');
-    await page.waitForTimeout(1500);
+    await page.locator('.language[data-voice="here"]').waitFor();
     await hearDemo(page);
     expect(await page.locator('.call .call-words').last().textContent()).toBe('Il cronometro va.');
     await expect

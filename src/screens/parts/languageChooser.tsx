@@ -40,9 +40,9 @@ const troubles = ({ language, voice }: Props): readonly string[] => {
 
 /** The one choice of language, for screens and voice; each language under its own name. */
 export const LanguageChooser = (props: Props) => {
-  const { language } = props;
+  const { language, voice } = props;
   return (
-    <section class="language" aria-label={t('Language')}>
+    <section class="language" data-voice={voice.value} aria-label={t('Language')}>
       <label>
         {t('Language')}
         <select
