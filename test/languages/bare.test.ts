@@ -77,8 +77,12 @@ describe('the search for texts that go past the languages', () => {
 
 /** Where what people read is made. */
 const SHOWN = ['src/main.tsx', 'src/screens', 'src/session', 'src/offline', 'src/share', 'src/core/prepare'];
-/** The words of file formats, and a name inside a file. */
-const IN_FILES = [/^src\/core\/prepare\/day\/calendar\.ts:/, /^src\/session\/reviewModel\.ts:\d+ Run$/];
+/** The words of file formats, a name inside a file, and the place of an error, which refusal() puts into the language. */
+const IN_FILES = [
+  /^src\/core\/prepare\/day\/calendar\.ts:/,
+  /^src\/session\/reviewModel\.ts:\d+ Run$/,
+  /^src\/session\/practiceCourseRead\.ts:\d+ the log$/,
+];
 
 test('every text on the screens goes through the languages', () => {
   const { bare } = textsIn(...SHOWN);

@@ -33,9 +33,6 @@ export const WayAxis = ({ distanceM, unit, x, height, lines }: WayAxisProps) => 
   </>
 );
 
-/** Above the line, on it, below it: told apart by their places first. */
-const tickClass = (s: number): string => (s === 0 ? 'tick' : s > 0 ? 'tick tick-up' : 'tick tick-down');
-
 interface SecondsAxisProps {
   /** What is written, above zero for ahead. */
   readonly ticksS: readonly number[];
@@ -50,7 +47,12 @@ export const SecondsAxis = ({ ticksS, y, left, width }: SecondsAxisProps) => (
     {ticksS.map((s) => (
       <g key={s}>
         <path class="grid" d={`M${left} ${y(s)}h${width}`} />
-        <text class={tickClass(s)} x={left - NUMBER_PX} y={y(s) + 4} text-anchor="end">
+        <text
+          class={s === 0 ? 'tick' : s > 0 ? 'tick tick-up' : 'tick tick-down'}
+          x={left - NUMBER_PX}
+          y={y(s) + 4}
+          text-anchor="end"
+        >
           {Math.abs(s)}
         </text>
       </g>
