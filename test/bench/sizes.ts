@@ -113,7 +113,7 @@ const racedBy = (reception: Reception, stretches: World['runner']['stretches'], 
 };
 
 /** All sizes spoken in a reception. */
-const sizesIn = (reception: Reception, seeds: readonly number[]): Sized[] => {
+export const sizesIn = (reception: Reception, seeds: readonly number[]): Sized[] => {
   const surge = { fromM: 0, toM: SURGE_M, share: SURGE };
   const all = { fromM: 0, toM: FIVE.distanceM };
   return seeds.flatMap((seed) => [
