@@ -25,8 +25,12 @@ const Chosen = ({ course, model }: { course: PracticeCourse; model: PracticeMode
   const length = { distance: distance(laid.value.lengthM, unit), unit: unitName(unit) };
   return (
     <>
+      {course.name !== '' && (
+        <p>
+          <strong>{course.name}</strong>
+        </p>
+      )}
       <p>
-        {course.name !== '' && <strong>{course.name}</strong>}{' '}
         {laid.value.lapM === null
           ? t('One way, {distance} {unit}: where it ends, the way is measured by position alone.', length)
           : t(

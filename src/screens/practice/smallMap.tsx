@@ -7,7 +7,7 @@ const MARGIN = 12;
 /** More points than this nobody sees on so small a drawing. */
 const MOST_POINTS = 400;
 
-/** A course as a line, small; a dot where it was recorded from. North is up. */
+/** A course as a line, small. North is up. */
 export const SmallMap = ({ line, name }: { line: CourseLine; name: string }) => {
   const every = Math.max(1, Math.ceil(line.eastM.length / MOST_POINTS));
   const shown = Array.from(line.eastM, (east, i) => ({ east, north: line.northM[i] as number })).filter(
@@ -20,7 +20,6 @@ export const SmallMap = ({ line, name }: { line: CourseLine; name: string }) => 
   const scale = Math.min((WIDTH - 2 * MARGIN) / acrossM, (HEIGHT - 2 * MARGIN) / upM);
   const x = (east: number): string => ((WIDTH - scale * acrossM) / 2 + scale * (east - west)).toFixed(1);
   const y = (north: number): string => ((HEIGHT + scale * upM) / 2 - scale * (north - south)).toFixed(1);
-  const [first] = shown;
   return (
     <svg
       class="small-map"
@@ -29,7 +28,6 @@ export const SmallMap = ({ line, name }: { line: CourseLine; name: string }) => 
       aria-label={t('The course, {name}, drawn as a line', { name })}
     >
       <path class="map-line" d={`M${shown.map((p) => `${x(p.east)} ${y(p.north)}`).join('L')}`} />
-      {first && <circle class="station-mark" cx={x(first.east)} cy={y(first.north)} r="5" />}
     </svg>
   );
 };

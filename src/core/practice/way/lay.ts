@@ -98,6 +98,9 @@ const again = (line: CourseLine, laps: number): CourseLine => {
     alongM: row(line.alongM, lapM),
     doubtM2: row(line.doubtM2, line.doubtM2[n - 1] as number),
     corners: each((lap) => line.corners.map((c) => ({ ...c, alongM: c.alongM + lap * lapM }))),
+    gaps: each((lap) =>
+      line.gaps.map(({ fromM, toM }) => ({ fromM: fromM + lap * lapM, toM: toM + lap * lapM })),
+    ),
     knownM: each((lap) => line.knownM.map((m) => m + lap * lapM)),
     elevationM: line.elevationM && row(line.elevationM, 0),
   };

@@ -101,7 +101,10 @@ export const wayAt = (way: Way, setup: EstimatorSetup, estimate: EstimatorState,
     distanceSdM: Math.sqrt(baseVarM2 + varianceM2),
     ...(hasSpeeds(estimate)
       ? { speedMps: speedMps * OWN_WAY, speedSdMps }
-      : { speedMps: Math.max(0, speedOf(g, track.hills)), speedSdMps: Math.sqrt(speedVarOf(g, track.hills)) }),
+      : {
+          speedMps: Math.max(0, speedOf(g, track.hills)),
+          speedSdMps: Math.sqrt(speedVarOf(g, track.hills)),
+        }),
   };
 };
 
