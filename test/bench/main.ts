@@ -8,6 +8,7 @@ import { printAloud } from './aloud.ts';
 import { printCost } from './cost.ts';
 import { printFiles } from './files.ts';
 import { printGoals } from './goals.ts';
+import { printHills } from './hills.ts';
 import { printPacing } from './pacing.ts';
 import { printPage } from './page.ts';
 import { printPractice } from './practice.ts';
@@ -23,6 +24,7 @@ const seeds = (n: number): number[] => Array.from({ length: n }, (_, i) => i + 1
 const sections = {
   accuracy: () => printAccuracy(seeds(quick ? 1 : 3)),
   files: () => printFiles(seeds(quick ? 8 : 40)),
+  hills: () => printHills(seeds(quick ? 2 : 6)),
   goals: () => printGoals(quick ? 15 : 50),
   pacing: () => printPacing(seeds(quick ? 4 : 12)),
   practice: () => printPractice(seeds(quick ? 4 : 12)),

@@ -102,8 +102,8 @@ export const levelSpeedOf = (g: Gaussian): number => at(g, BASE) + at(g, WAVER);
 
 /** The belief about the way alone: all that is told of it, and all that it takes to foretell it, is in there. */
 export const wayOf = ({ x, P }: Gaussian): Gaussian => {
-  const way: number[] = [];
-  for (let i = 0; i < WAY; i++) for (let j = 0; j < WAY; j++) way.push(P[i * N + j] as number);
+  const way = P.slice(0, WAY * WAY);
+  for (let i = 1; i < WAY; i++) for (let j = 0; j < WAY; j++) way[i * WAY + j] = P[i * N + j] as number;
   return { x: x.slice(0, WAY), P: way };
 };
 

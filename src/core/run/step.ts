@@ -123,8 +123,8 @@ export const step = (run: Run, input: RunInput): Step => {
       if (isNews && !isOver) react(draft, input, run);
     }
   }
-  const { calls, ...next } = draft;
-  return { run: next, calls };
+  // The draft is the next run: a copy without its calls would be an object of no fixed shape, and cost a tenth of a fix.
+  return { run: draft, calls: draft.calls };
 };
 
 /** The end of a recording: lets the clock run on a little, so that what is due comes out. */
