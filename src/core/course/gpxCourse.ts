@@ -1,4 +1,6 @@
+import { legM } from '../geo/ruler.ts';
 import { type DoorError, err, ok, type Result } from '../units/result.ts';
+import { inOrder, runPart } from './gpxRun.ts';
 import type { Gpx } from './gpxTypes.ts';
 import { type CourseLine, type LinePoint, measureLine } from './line.ts';
 
@@ -8,11 +10,28 @@ interface Candidate {
   readonly points: readonly LinePoint[];
 }
 
-/** Every line that a file could mean: each track, each route, all tracks in a row, else the waypoints. */
+/** Less than this is no pen that shakes and no way home. */
+const LEAST_LEFT_OUT_M = 60;
+
+const lengthM = (points: readonly LinePoint[]): number =>
+  points.reduce((sum, p, i) => sum + (i > 0 ? legM(points[i - 1] as LinePoint, p) : 0), 0);
+
+/**
+ * Every line that a file could mean: each track, each route, all tracks in a row (as they stand, and as they meet), and of
+ * a recording with times the part that was run; else the waypoints.
+ */
 const candidates = (gpx: Gpx): readonly Candidate[] => {
-  const paths = [...gpx.tracks, ...gpx.routes].map((p) => ({ name: p.name, points: p.segments.flat() }));
-  const whole = { name: gpx.name, points: gpx.tracks.flatMap((p) => p.segments.flat()) };
-  const lines = gpx.tracks.length > 1 ? [...paths, whole] : paths;
+  const tracks = gpx.tracks.map((p) => p.segments.flat());
+  const routes = gpx.routes.map((p) => ({ name: p.name, points: p.segments.flat() }));
+  const paths = [...tracks.map((points, i) => ({ name: gpx.tracks[i]?.name ?? null, points })), ...routes];
+  const run = tracks.flatMap((points, i) => {
+    const part = runPart(points);
+    // A recorder that paused over the first steps leaves a slow leg there: that is no pen.
+    const leftOutM = lengthM(points) - lengthM(part);
+    return leftOutM > LEAST_LEFT_OUT_M ? [{ name: gpx.tracks[i]?.name ?? null, points: part }] : [];
+  });
+  const rows = [tracks, inOrder(tracks)].map((row) => ({ name: gpx.name, points: row.flat() }));
+  const lines = [...paths, ...run, ...(tracks.length > 1 ? rows : [])];
   return lines.length > 0 ? lines : [{ name: gpx.name, points: gpx.waypoints }];
 };
 

@@ -231,6 +231,29 @@ describe('courseOfGpx', () => {
     expect(got.value.alongM.at(-1)).toBe(10_000);
   });
 
+  it('puts the parts of a course in the order in which they meet', () => {
+    const part = (from: number): string =>
+      `<trk><trkseg>${Array.from({ length: 31 }, (_, i) => `<trkpt lat="${54 + (from + i) / 1000}" lon="7"/>`).join('')}</trkseg></trk>`;
+    const got = courseOfGpx(parse(file(part(60) + part(0) + part(30))), 10_000);
+    if (!got.ok) throw new Error('no course');
+    expect(got.value.recordedM).toBeLessThan(10_100);
+    expect(got.value.northM[0]).toBeLessThan(got.value.northM.at(-1) ?? 0);
+  });
+
+  it('leaves the pen before a recorded run and the walk after it out', () => {
+    const points: string[] = [];
+    let north = 0;
+    for (let s = 0; s < 4000; s++) {
+      north += s < 200 ? 0 : s < 3534 ? 3 : s < 3800 ? 1.3 : 0;
+      const shake = s < 200 ? (s % 3) * 3 : 0;
+      const time = new Date(1_800_000_000_000 + s * 1000).toISOString();
+      points.push(`<trkpt lat="${54 + (north + shake) / 111_300}" lon="7"><time>${time}</time></trkpt>`);
+    }
+    const got = courseOfGpx(parse(file(`<trk><trkseg>${points.join('')}</trkseg></trk>`)), 10_000);
+    if (!got.ok) throw new Error('no course');
+    expect(Math.abs(got.value.recordedM - 10_000)).toBeLessThan(40);
+  });
+
   it('takes waypoints where there is nothing else, and refuses a single point', () => {
     expect(courseOfGpx(parse(file('<wpt lat="1" lon="2"/><wpt lat="1.01" lon="2"/>')), 1000).ok).toBe(true);
     expect(courseOfGpx(parse(file('<wpt lat="1" lon="2"/>')), 1000)).toMatchObject({ ok: false });
