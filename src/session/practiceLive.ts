@@ -61,7 +61,7 @@ const SHOW_MS = 500;
 const AFTER_MS = 30_000;
 
 /** After its moment a countdown counts to nothing: the words are said without it, a tone alone not at all. */
-const saidAfterwards =
+export const saidAfterwards =
   (voice: Voice) =>
   ({ saying, form, utterance }: Call): Utterance | null => {
     if (!('tone' in saying) || saying.tone !== 'countdown') return utterance;
