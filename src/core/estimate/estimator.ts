@@ -137,7 +137,9 @@ const takePlaneFix = (setup: EstimatorSetup, state: EstimatorState, fix: PlaneFi
   if (belief.kind === 'pen') {
     const fixes = [...belief.fixes.filter((f) => fix.timeMs - f.timeMs < PEN_S * 1000), fix];
     const waiting: EstimatorState = { ...state, belief: { kind: 'pen', fixes }, lastUsedMs: fix.timeMs };
-    const woke = setup.course && wokeOnCourse(setup.course, fixes);
+    // A recording states no accuracy; it begins where its runner pressed, and that was at the start.
+    const isLive = state.reading.usualAccuracyM !== null;
+    const woke = setup.course && isLive ? wokeOnCourse(setup.course, fixes) : null;
     if (woke && setup.course) return wokeAt(setup, waiting, setup.course, woke);
     const startMs = findStartMs(setup.course, fixes, priorOf(setup).lagS);
     return startMs === null ? waiting : startAt(setup, waiting, startMs, FOUND_START_SD_M);

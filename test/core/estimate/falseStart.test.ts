@@ -114,6 +114,15 @@ describe('a receiver that wakes on the course', () => {
   });
 });
 
+test('a recording begins where its runner pressed, even a hundred metres along the line', () => {
+  const script = scripted(town, 100, [{ to: 2000, mps: 4 }]);
+  const inputs = script.inputs.map((i) =>
+    i.type === 'fix' ? { ...i, fix: { ...i.fix, accuracyM: null, speedMps: null } } : i,
+  );
+  const { state } = play(setupOf(town, town.officialM), inputs);
+  expect(Math.abs((state.startMs ?? 0) - (script.partMs[0] ?? 0))).toBeLessThan(2000);
+});
+
 describe('a line whose first point is not the start', () => {
   test.each([
     [-50, 'before'],
