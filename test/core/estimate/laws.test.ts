@@ -5,9 +5,22 @@ import type { Input } from '../../../src/core/estimate/input.ts';
 import { OPEN_SKY, TALL, TOWN } from '../../../src/sensors/simulatedReceiver.ts';
 import { follow } from './follow.ts';
 import * as meddling from './meddling.ts';
-import { figureOfEight, oneLap, parallel } from './roads.ts';
+import { figureOfEight, lollipop, oneLap, parallel } from './roads.ts';
 
-const roads = [oneLap, figureOfEight, parallel];
+const roads = [oneLap, figureOfEight, parallel, lollipop];
+
+/** What a receiver may do on top of its errors. */
+const faults: readonly (() => meddling.Meddle)[] = [
+  () => (inputs) => inputs,
+  () => meddling.bundled(12),
+  () => meddling.speeds((mps) => 2.237 * mps),
+  () => meddling.speeds((mps, i) => (i % 4 === 0 ? 0 : mps)),
+  () =>
+    meddling.changeFixes((i, ownS) =>
+      ownS < 200 ? i : { ...i, fix: { ...i.fix, timestampMs: i.fix.timestampMs - 3_600_000 } },
+    ),
+  () => meddling.withoutEvents,
+];
 
 const worlds = fc.record({
   road: fc.constantFrom(...roads),
@@ -17,19 +30,20 @@ const worlds = fc.record({
   speedMps: fc.double({ min: 2.4, max: 5.8, noNaN: true }),
   darkFromS: fc.integer({ min: 60, max: 300 }),
   darkS: fc.integer({ min: 0, max: 180 }),
+  fault: fc.constantFrom(...faults),
 });
 
 describe('laws of the estimate', () => {
   test('in 200 worlds: on the course, hardly ever backwards, sd neither zero nor NaN', () => {
     fc.assert(
-      fc.property(worlds, ({ road, receiver, lined, seed, speedMps, darkFromS, darkS }) => {
+      fc.property(worlds, ({ road, receiver, lined, seed, speedMps, darkFromS, darkS, fault }) => {
         const followed = follow({
           road,
           given: lined ? road : null,
           receiver,
           seed,
           speedMps,
-          meddle: meddling.tunnel(darkFromS, darkFromS + darkS),
+          meddle: meddling.inTurn(meddling.tunnel(darkFromS, darkFromS + darkS), fault()),
         });
         for (const { errorM, sdM } of followed.samples) {
           expect(Number.isFinite(errorM)).toBe(true);
