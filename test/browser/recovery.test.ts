@@ -51,6 +51,17 @@ interface Life {
 
 const originOf = (page: Page): Promise<number> => page.evaluate(() => performance.timeOrigin);
 
+/** Waits until the run goes on; where it does not, the error shows what the page shows instead, and what it has kept. */
+const faceIn = async (page: Page, life: number): Promise<void> => {
+  try {
+    await page.locator('.face .sounding').waitFor({ timeout: 15_000 });
+  } catch {
+    const shown = await page.locator('body').textContent();
+    const kept = (await storedBatches(page)).length;
+    throw new Error(`life ${life} has no face; ${kept} batches are kept; it shows: ${shown?.slice(0, 500)}`);
+  }
+};
+
 const pageIn = async (context: BrowserContext, started: Started[]): Promise<Page> => {
   const page = context.pages()[0] ?? (await context.newPage());
   await page.exposeFunction('soundStarted', (sound: Started) => started.push(sound));
@@ -114,7 +125,7 @@ describe('a race whose browser is killed thirty times', () => {
       } else {
         // Whatever the address says: it is opened as from its icon.
         await page.goto(`${inject('origin')}/`);
-        await page.locator('.face .sounding').waitFor({ timeout: 15_000 });
+        await faceIn(page, k);
         const openedS = (await page.evaluate(() => performance.now())) / 1000;
         bornMs = Date.now();
         lives.push({ originMs: await originOf(page), killedMs: Number.POSITIVE_INFINITY, openedS, started });
