@@ -13,6 +13,8 @@ export interface StartPlace {
 const READINGS = 5;
 const LEAST_READINGS = 3;
 const WITHIN_MS = 30_000;
+/** Faster than anybody: one of the readings is from elsewhere, and tells of no speed. */
+const MOST_MPS = 8;
 /** Slower than this is standing: what the readings moved is their noise. */
 const WALKING_MPS = 1;
 
@@ -30,7 +32,8 @@ export const startPlace = (pen: readonly PlaneFix[], startMs: number): StartPlac
   const seconds = (last.timeMs - first.timeMs) / 1000;
   const east = seconds > 0 ? (last.eastM - first.eastM) / seconds : 0;
   const north = seconds > 0 ? (last.northM - first.northM) / seconds : 0;
-  const mps = fixes.length < LEAST_READINGS ? null : Math.hypot(east, north);
+  const moved = Math.hypot(east, north);
+  const mps = fixes.length < LEAST_READINGS || moved > MOST_MPS ? null : moved;
   const sinceS =
     mps === null || mps < WALKING_MPS
       ? 0

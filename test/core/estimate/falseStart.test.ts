@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { LinePoint } from '../../../src/core/course/line.ts';
+import { planeAt, pointOn } from '../../../src/core/geo/ruler.ts';
 import { fourLaps, moved, outAndBack, redrawn, town } from './roads.ts';
 import type { Played, Scripted } from './script.ts';
 import { type Part, play, scripted, setupOf } from './script.ts';
@@ -112,6 +113,17 @@ describe('a receiver that wakes on the course', () => {
     const late = progress.filter((p) => p.startMs !== null).slice(20);
     for (const p of late) expect(Math.abs(p.distanceM - script.alongAt(p.atMs))).toBeLessThan(12);
   });
+});
+
+test('a fix from a cache, kilometres away, just before the press on start moves no line', () => {
+  const script = scripted(town, -8, [{ stand: 60 }, { to: 0, mps: 2 }, { press: 'start' }, ...RACE]);
+  const pressed = script.inputs.findIndex((i) => i.type === 'event');
+  const inputs = script.inputs.map((i, k) =>
+    i.type === 'fix' && k === pressed - 1
+      ? { ...i, fix: { ...i.fix, ...pointOn(planeAt(i.fix), 3000, 2000) } }
+      : i,
+  );
+  expect(Math.abs(endErrorM(play(setupOf(town, town.officialM), inputs)))).toBeLessThan(12);
 });
 
 test('a recording begins where its runner pressed, even a hundred metres along the line', () => {
