@@ -11,7 +11,7 @@ describe('nothing leaves the machine', () => {
     const { page } = opened;
     await voiceLoaded(page);
     await page.getByRole('button', { name: 'Hear the demo race' }).click();
-    await page.getByRole('link', { name: 'Plan' }).click();
+    await page.getByRole('link', { name: 'Plan', exact: true }).click();
     await page.getByLabel('Goal time', { exact: true }).fill('1:50:00');
     await page.getByRole('link', { name: 'Run', exact: true }).click();
     const runner = await roadRunner(page);

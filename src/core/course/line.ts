@@ -57,14 +57,14 @@ const MISMATCH_OVER_M = 1000;
 /**
  * A line that is much too short is not so all along: an end was cut off, the corners of one part. Then ten and more
  * kilometres are off one way, and what the speeds say counts for more than the line. One that is too long mostly is so
- * evenly, by its receiver's noise (+0.2 to +2.8 % in recorded races), but not always. Measured on lines 2 to 5 % off.
+ * evenly, by its receiver's noise (+0.2 to +2.8 % in recorded races). Measured on lines 2 to 5 % off.
  */
 const MUCH_MISMATCH = 0.01;
-const MUCH_OVER_M = { tooShort: 16_000, tooLong: 2000 };
-const overM = (mismatch: number): number => {
-  const much = mismatch < 0 ? MUCH_OVER_M.tooShort : MUCH_OVER_M.tooLong;
-  return MISMATCH_OVER_M + (much - MISMATCH_OVER_M) * Math.min(1, (mismatch / MUCH_MISMATCH) ** 2);
-};
+const TOO_SHORT_OVER_M = 16_000;
+const overM = (mismatch: number): number =>
+  mismatch > 0
+    ? MISMATCH_OVER_M
+    : MISMATCH_OVER_M + (TOO_SHORT_OVER_M - MISMATCH_OVER_M) * Math.min(1, (mismatch / MUCH_MISMATCH) ** 2);
 /** Recordings begin and end a step from the line. */
 const END_SD_M = 0.5;
 

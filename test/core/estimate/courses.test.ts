@@ -64,7 +64,7 @@ const rows: readonly (readonly [string, Wish, rmsM: number])[] = [
         p.map((q, i) => (i > 200 && i < 290 ? moved(q, i % 2 ? 4 : -4, i % 3 ? -3 : 3) : q)),
       ),
     },
-    16,
+    23,
   ],
   ['a lollipop', { road: lollipop, receiver: TOWN }, 5],
   [
