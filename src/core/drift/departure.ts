@@ -197,7 +197,3 @@ export const follow = (departure: Departure, e: Evidence, limit = LIMIT): Depart
     usualSdMps,
   };
 };
-
-/** Standard deviation of a departure's mean, as a share of the pace. */
-export const meanSd = (departure: Departure, sum: Sum, e: Evidence): number =>
-  Math.sqrt(noiseOf(departure.waver, e).power / Math.max(1, sum.forS));

@@ -1,7 +1,8 @@
 import type { Cue } from '../cues/cue.ts';
 import { aheadFor, byFor } from '../cues/rounding.ts';
-import { type Departure, type Evidence, meanSd } from '../drift/departure.ts';
+import type { Departure, Evidence } from '../drift/departure.ts';
 import { paceReason } from '../drift/reason.ts';
+import { sizeOf } from '../drift/size.ts';
 import { type DistanceUnit, M_PER_KM, metresPer } from '../units/units.ts';
 import { cueOf, IMPORTANCE } from './cues.ts';
 import type { Going } from './going.ts';
@@ -69,14 +70,14 @@ interface PaceDraft {
 }
 
 export const paceCue = ({ departure, side, evidence, unit, ahead, nowMs }: PaceDraft): Cue => {
-  const sum = departure[side];
-  const perUnit = (evidence.paceSPerKm * metresPer(unit)) / M_PER_KM;
+  const size = sizeOf(side, evidence);
+  const kmPerUnit = metresPer(unit) / M_PER_KM;
   const kind = side === 'quick' ? 'ease' : 'quicken';
   return cueOf({
     topic: kind,
     saying: {
       kind,
-      byS: byFor(sum.mean * perUnit, meanSd(departure, sum, evidence) * perUnit),
+      byS: byFor(size.sPerKm * kmPerUnit, size.sdSPerKm * kmPerUnit),
       unit,
       ahead: aheadFor(ahead?.aheadS ?? 0, ahead?.sdS ?? 1),
     },
@@ -85,6 +86,6 @@ export const paceCue = ({ departure, side, evidence, unit, ahead, nowMs }: PaceD
     dueMs: nowMs,
     lastsMs: SHELF_LIFE_MS,
     ahead,
-    why: paceReason(side, sum),
+    why: paceReason(side, { forS: departure[side].forS, mean: size.sPerKm / evidence.paceSPerKm }),
   });
 };

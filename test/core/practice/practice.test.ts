@@ -278,6 +278,11 @@ describe('two times fifteen minutes on the road', () => {
     const ease = calls.find((c) => c.saying.kind === 'ease');
     expect(((ease?.startMs ?? 0) - session.startMs) / 1000).toBeGreaterThan(720 + 40);
     expect(((ease?.startMs ?? 0) - session.startMs) / 1000).toBeLessThan(720 + 240);
+    const target = plan.legs[1]?.target;
+    const askedSPerKm = target?.by === 'pace' ? target.paceSPerKm : Number.NaN;
+    const trueByS = 0.05 * askedSPerKm;
+    const saidByS = ease?.saying.kind === 'ease' ? ease.saying.byS : Number.NaN;
+    expect(Math.abs(saidByS - trueByS)).toBeLessThanOrEqual(5);
   });
 });
 
