@@ -4,11 +4,11 @@ import { thinned } from '../core/course/gpxThin.ts';
 import type { GpxPoint } from '../core/course/gpxTypes.ts';
 import { type LinePoint, measureLine } from '../core/course/line.ts';
 import { legM } from '../core/geo/ruler.ts';
-import { type DoorError, doorError, err, ok, type Result } from '../core/units/result.ts';
-import { refusal } from '../languages/refusal.ts';
+import { type DoorError, err, ok, type Result } from '../core/units/result.ts';
 import { t } from '../languages/text.ts';
 import { decodeText } from '../log/decodeText.ts';
 import { parseFixLog } from '../log/fixLog.ts';
+import { type GivenFile, type Taken, takeFile } from './givenFile.ts';
 import type { CourseFile } from './planModel.ts';
 
 /** What a file says about a course. */
@@ -20,15 +20,6 @@ export interface CourseRead {
   readonly notes: readonly string[];
 }
 
-/** A file as the page gets it; its size is looked at before a byte is read. */
-export interface GivenFile {
-  readonly name: string;
-  readonly size: number;
-  readonly arrayBuffer: () => Promise<ArrayBuffer>;
-}
-
-/** The limit of the readers behind it; a race recorded ten times a second is 40 MB. */
-const MOST_BYTES = 64_000_000;
 /** A fix that its own receiver calls worse than this draws no street. */
 const WORST_ACCURACY_M = 30;
 /** Standing still in a pen scatters fixes; nearer than this to the one before says nothing. */
@@ -100,22 +91,6 @@ export const readCourse = (
     : ofGpx(text.value, fileName, officialM);
 };
 
-/** A file of the runner's to a course, or a sentence on why not. A file too large is refused before it is read. */
-export const takeCourseFile = async (
-  file: GivenFile,
-  officialM: number,
-): Promise<
-  { readonly ok: true; readonly read: CourseRead } | { readonly ok: false; readonly why: string }
-> => {
-  if (file.size > MOST_BYTES)
-    return {
-      ok: false,
-      why: t(refusal(doorError('the file', 'at most 64 MB', `${Math.round(file.size / 1e6)} MB`))),
-    };
-  try {
-    const got = readCourse(new Uint8Array(await file.arrayBuffer()), file.name, officialM);
-    return got.ok ? { ok: true, read: got.value } : { ok: false, why: t(refusal(got.error)) };
-  } catch {
-    return { ok: false, why: t('the file: it could not be read from the disk') };
-  }
-};
+/** A file of the runner's to a course. */
+export const takeCourseFile = (file: GivenFile, officialM: number): Promise<Taken<CourseRead>> =>
+  takeFile(file, (bytes, name) => readCourse(bytes, name, officialM));

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { LinePoint } from '../../src/core/course/line.ts';
-import { recordedLengthM } from '../../src/core/plan/practiceCourse.ts';
+import { wayM } from '../../src/core/geo/ruler.ts';
 import { pageKeep } from '../../src/session/pageKeep.ts';
 import { createCourseChoice } from '../../src/session/practiceCourse.ts';
 import { practiceCourseOfRace, readPracticeCourse } from '../../src/session/practiceCourseRead.ts';
@@ -46,7 +46,7 @@ describe('a file as the course of a session', () => {
 
 describe('the course of the race as that of a session', () => {
   const points = row(500);
-  const recordedM = recordedLengthM(points);
+  const recordedM = wayM(points);
   test.each([
     ['as a whole, scaled to the race', recordedM * 1.01, recordedM * 1.01],
     ['lap by lap', recordedM * 3.03, recordedM * 1.01],

@@ -1,4 +1,4 @@
-import { legM } from '../geo/ruler.ts';
+import { wayM } from '../geo/ruler.ts';
 import { type DoorError, err, ok, type Result } from '../units/result.ts';
 import { inOrder, runPart } from './gpxRun.ts';
 import type { Gpx } from './gpxTypes.ts';
@@ -13,9 +13,6 @@ interface Candidate {
 /** Less than this is no pen that shakes and no way home. */
 const LEAST_LEFT_OUT_M = 60;
 
-const lengthM = (points: readonly LinePoint[]): number =>
-  points.reduce((sum, p, i) => sum + (i > 0 ? legM(points[i - 1] as LinePoint, p) : 0), 0);
-
 /**
  * Every line that a file could mean: each track, each route, all tracks in a row (as they stand, and as they meet), and of
  * a recording with times the part that was run; else the waypoints.
@@ -27,7 +24,7 @@ const candidates = (gpx: Gpx): readonly Candidate[] => {
   const run = tracks.flatMap((points, i) => {
     const part = runPart(points);
     // A recorder that paused over the first steps leaves a slow leg there: that is no pen.
-    const leftOutM = lengthM(points) - lengthM(part);
+    const leftOutM = wayM(points) - wayM(part);
     return leftOutM > LEAST_LEFT_OUT_M ? [{ name: gpx.tracks[i]?.name ?? null, points: part }] : [];
   });
   const rows = [tracks, inOrder(tracks)].map((row) => ({ name: gpx.name, points: row.flat() }));

@@ -1,4 +1,4 @@
-import { legM } from '../geo/ruler.ts';
+import { legM, wayM } from '../geo/ruler.ts';
 import type { LinePoint } from './line.ts';
 
 /** As many points as a plan file holds; a road is not known more finely than a point every 5 m. */
@@ -9,8 +9,7 @@ const LEAST_LEG_M = 5;
 /** A recording with no more points than a plan file holds: the ends stay, points too near to the one before go. */
 export const thinned = (points: readonly LinePoint[]): readonly LinePoint[] => {
   if (points.length <= THIN_FROM) return points;
-  const lengthM = points.reduce((sum, p, i) => sum + (i > 0 ? legM(points[i - 1] as LinePoint, p) : 0), 0);
-  const leastM = Math.max(LEAST_LEG_M, lengthM / (MOST_POINTS - 2));
+  const leastM = Math.max(LEAST_LEG_M, wayM(points) / (MOST_POINTS - 2));
   const kept: LinePoint[] = [];
   for (const p of points) {
     const before = kept.at(-1);

@@ -1,5 +1,5 @@
 import type { LatLon, Plane } from '../geo/ruler.ts';
-import { eastM, legM, northM, planeAt, pointOn } from '../geo/ruler.ts';
+import { eastM, legM, northM, planeAt, pointOn, wayM } from '../geo/ruler.ts';
 import type { Corner } from './corners.ts';
 import { DETOUR_SHARE, type Gap, gapsExplain, gapsIn } from './gaps.ts';
 import { lapsIn, unrollLaps } from './laps.ts';
@@ -126,7 +126,7 @@ export const measureLine = (
   officialM: number,
   on?: Plane,
 ): CourseLine | null => {
-  const recordedM = points.reduce((sum, p, i) => sum + (i > 0 ? legM(points[i - 1] as LinePoint, p) : 0), 0);
+  const recordedM = wayM(points);
   const laps = lapsIn(points, recordedM, officialM);
   const kept = tidy(unrollLaps(points, recordedM, laps));
   const first = kept[0];

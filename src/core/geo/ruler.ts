@@ -51,6 +51,10 @@ export const legM = (from: LatLon, to: LatLon): number => {
   );
 };
 
+/** Length in metres of the way through points, leg by leg. */
+export const wayM = (points: readonly LatLon[]): number =>
+  points.reduce((sum, p, i) => sum + (i > 0 ? legM(points[i - 1] as LatLon, p) : 0), 0);
+
 /** A plane that touches the ellipsoid at an origin. */
 export interface Plane {
   readonly origin: LatLon;

@@ -1,5 +1,5 @@
 import type { LinePoint } from '../course/line.ts';
-import { legM } from '../geo/ruler.ts';
+import { wayM } from '../geo/ruler.ts';
 import { type Message, message } from '../units/message.ts';
 import { type DoorError, doorError, err, ok, type Result } from '../units/result.ts';
 import { planCourse } from './planCourse.ts';
@@ -36,17 +36,13 @@ const keptPoints = (points: readonly LinePoint[]): readonly LinePoint[] =>
     elevationM: elevationM === null ? null : rounded(elevationM, HEIGHT_DECIMALS),
   }));
 
-/** What points measure leg by leg, metres. */
-export const recordedLengthM = (points: readonly LinePoint[]): number =>
-  points.reduce((sum, p, i) => sum + (i > 0 ? legM(points[i - 1] as LinePoint, p) : 0), 0);
-
 /** The course of these points, or why they are none. `place` is where the points stand, for the error. */
 export const practiceCourseOf = (
   { name, points, lengthM }: PracticeCourse,
   place: string,
 ): Result<PracticeCourse, DoorError> => {
   const kept = keptPoints(points);
-  const longM = recordedLengthM(kept);
+  const longM = wayM(kept);
   const refuse = (expected: Message): Result<never, DoorError> =>
     err(doorError(place, expected, `${Math.round(longM)} m`));
   if (longM < LEAST_COURSE_M || longM > MOST_COURSE_M)

@@ -91,7 +91,7 @@ export const CourseScreen = ({ model, runs }: { model: PlanModel; runs: PastRuns
   const take = async (file: File): Promise<void> => {
     const got = await takeCourseFile(file, model.plan.value.distanceM);
     trouble.value = got.ok ? null : got.why;
-    notes.value = got.ok ? putIntoPlan(model, got.read) : [];
+    notes.value = got.ok ? putIntoPlan(model, got.value) : [];
     if (got.ok) taken.value++;
   };
 

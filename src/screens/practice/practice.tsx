@@ -7,14 +7,12 @@ import { cautionTexts } from '../../core/prepare/cautions.ts';
 import { listed, type Message, message } from '../../core/units/message.ts';
 import type { DistanceUnit } from '../../core/units/units.ts';
 import { t } from '../../languages/text.ts';
-import type { PastRuns } from '../../session/coursePast.ts';
-import type { PlanModel } from '../../session/planModel.ts';
 import type { PracticeModel } from '../../session/practiceModel.ts';
 import { clock } from '../format.ts';
 import { fileNameOf, OpenFile, saveFile } from '../parts/files.tsx';
 import { LegFace } from './legFace.tsx';
 import { extentText, targetText } from './legText.ts';
-import { SessionCourse } from './sessionCourse.tsx';
+import { SessionCourse, type SessionProps } from './sessionCourse.tsx';
 import { Weeks } from './weeks.tsx';
 
 const HEAR_RATE = 20;
@@ -176,15 +174,7 @@ const Cautions = () => (
 );
 
 /** Sessions to run by ear: chosen, heard beforehand, done. */
-export const PracticeScreen = ({
-  model,
-  race,
-  runs,
-}: {
-  model: PracticeModel;
-  race: PlanModel;
-  runs: PastRuns;
-}) => {
+export const PracticeScreen = ({ model, race, runs }: SessionProps) => {
   const busy = useSignal(false);
   const current = model.current.value;
   if (current !== null) return <LegFace model={model} practice={current} />;

@@ -1,20 +1,23 @@
 import { useComputed, useSignal } from '@preact/signals';
-import { useRef } from 'preact/hooks';
 import type { PracticeCourse } from '../../core/plan/practiceCourse.ts';
 import { layCourse } from '../../core/practice/way/lay.ts';
 import { t } from '../../languages/text.ts';
 import type { PastRuns } from '../../session/coursePast.ts';
+import { type Taken, takenOf } from '../../session/givenFile.ts';
 import type { PlanModel } from '../../session/planModel.ts';
-import {
-  practiceCourseOfRace,
-  type Taken,
-  takenOf,
-  takePracticeCourseFile,
-} from '../../session/practiceCourseRead.ts';
+import { practiceCourseOfRace, takePracticeCourseFile } from '../../session/practiceCourseRead.ts';
 import type { PracticeModel } from '../../session/practiceModel.ts';
 import { PastRunsList } from '../course/pastRuns.tsx';
 import { distance, unitName } from '../format.ts';
+import { PickFile } from '../parts/files.tsx';
 import { SmallMap } from './smallMap.tsx';
+
+/** What a session is chosen from: its own settings, the race that is planned, the runs that are kept. */
+export interface SessionProps {
+  readonly model: PracticeModel;
+  readonly race: PlanModel;
+  readonly runs: PastRuns;
+}
 
 /** What the course is, and how it is told. */
 const Chosen = ({ course, model }: { course: PracticeCourse; model: PracticeModel }) => {
@@ -44,22 +47,14 @@ const Chosen = ({ course, model }: { course: PracticeCourse; model: PracticeMode
 };
 
 /** The way that a session is run on: from a file, from the race, from a run that is kept; shown, and taken away again. */
-export const SessionCourse = ({
-  model,
-  race,
-  runs,
-}: {
-  model: PracticeModel;
-  race: PlanModel;
-  runs: PastRuns;
-}) => {
-  const input = useRef<HTMLInputElement>(null);
+export const SessionCourse = ({ model, race, runs }: SessionProps) => {
   const trouble = useSignal<string | null>(null);
   const course = model.course.value;
-  const take = (got: Taken): void => {
+  const take = (got: Taken<PracticeCourse>): void => {
     trouble.value = got.ok ? null : got.why;
-    if (got.ok) model.setCourse(got.course);
+    if (got.ok) model.setCourse(got.value);
   };
+  const takeOfFile = (file: File): void => void takePracticeCourseFile(file).then(take);
   const ofRace = race.courseFile.value;
   return (
     <section class="session-course" aria-label={t('Course of the session')}>
@@ -79,9 +74,12 @@ export const SessionCourse = ({
         </p>
       )}
       <div class="buttons">
-        <button type="button" onClick={() => input.current?.click()}>
-          {course === null ? t('Open a course') : t('Another file')}
-        </button>
+        <PickFile
+          label={course === null ? t('Open a course') : t('Another file')}
+          about={t('Course file')}
+          accept=".gpx,.jsonl,application/gpx+xml"
+          onFile={takeOfFile}
+        />
         {ofRace !== null && (
           <button
             type="button"
@@ -96,20 +94,7 @@ export const SessionCourse = ({
           </button>
         )}
       </div>
-      <input
-        ref={input}
-        type="file"
-        accept=".gpx,.jsonl,application/gpx+xml"
-        hidden
-        aria-label={t('Course file')}
-        onChange={async (event) => {
-          const element = event.currentTarget;
-          const file = element.files?.[0];
-          if (file) take(await takePracticeCourseFile(file));
-          element.value = '';
-        }}
-      />
-      <PastRunsList runs={runs} onFile={(file) => void takePracticeCourseFile(file).then(take)} />
+      <PastRunsList runs={runs} onFile={takeOfFile} />
     </section>
   );
 };

@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
+import { wayM } from '../../../src/core/geo/ruler.ts';
 import { parseAnyPlan, practiceFile, readPracticePlan } from '../../../src/core/plan/parsePracticePlan.ts';
-import { recordedLengthM } from '../../../src/core/plan/practiceCourse.ts';
 import { sayDoorError } from '../../../src/core/units/result.ts';
 
 /** Two points a kilometre apart and back. */
@@ -79,6 +79,6 @@ describe('the course of a session', () => {
     if (!got.ok) throw new Error('refused');
     const text = practiceFile(got.value, (ms) => new Date(ms).toISOString());
     expect(parseAnyPlan(text)).toEqual({ ok: true, value: { kind: 'practice', plan: got.value } });
-    expect(recordedLengthM(got.value.course?.points ?? [])).toBeCloseTo(2004, -1);
+    expect(wayM(got.value.course?.points ?? [])).toBeCloseTo(2004, -1);
   });
 });

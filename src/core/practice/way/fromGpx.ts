@@ -1,6 +1,7 @@
 import { thinned } from '../../course/gpxThin.ts';
 import type { Gpx } from '../../course/gpxTypes.ts';
-import { type PracticeCourse, practiceCourseOf, recordedLengthM } from '../../plan/practiceCourse.ts';
+import { wayM } from '../../geo/ruler.ts';
+import { type PracticeCourse, practiceCourseOf } from '../../plan/practiceCourse.ts';
 import { type DoorError, doorError, err, type Result } from '../../units/result.ts';
 
 /**
@@ -10,7 +11,7 @@ import { type DoorError, doorError, err, type Result } from '../../units/result.
 export const practiceCourseOfGpx = (gpx: Gpx, fallbackName: string): Result<PracticeCourse, DoorError> => {
   const [longest] = [...gpx.tracks, ...gpx.routes]
     .map((path) => ({ name: path.name, points: path.segments.flat() }))
-    .sort((a, b) => recordedLengthM(b.points) - recordedLengthM(a.points));
+    .sort((a, b) => wayM(b.points) - wayM(a.points));
   if (longest === undefined || longest.points.length < 2)
     return err(doorError('the file', 'a track or route of at least two points', 'no line'));
   const name = longest.name ?? gpx.name ?? fallbackName;

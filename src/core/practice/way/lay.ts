@@ -1,6 +1,6 @@
 import { type CourseLine, type LinePoint, measureLine } from '../../course/line.ts';
-import { legM, type Plane } from '../../geo/ruler.ts';
-import { type PracticeCourse, recordedLengthM } from '../../plan/practiceCourse.ts';
+import { legM, type Plane, wayM } from '../../geo/ruler.ts';
+import type { PracticeCourse } from '../../plan/practiceCourse.ts';
 
 /** One way of running a course, long enough to look ahead and back from wherever the runner is kept on it. */
 export interface LaidLine {
@@ -36,7 +36,7 @@ const AHEAD_M = 600;
 const closedLap = (points: readonly LinePoint[]): readonly LinePoint[] | null => {
   const first = points[0];
   if (!first) return null;
-  const lengthM = recordedLengthM(points);
+  const lengthM = wayM(points);
   let [best, bestM, backM] = [points.length - 1, Number.POSITIVE_INFINITY, 0];
   for (let i = points.length - 1; i > 0 && backM <= OVERRUN_SHARE * lengthM; i--) {
     const here = points[i] as LinePoint;
@@ -131,7 +131,7 @@ export const roadOn = (course: PracticeCourse): ((leastM: number) => CourseLine)
 /** Lays a course on the ground, both ways; null where its points are no line. */
 export const layCourse = ({ points, lengthM: knownM }: PracticeCourse): LaidCourse | null => {
   const lap = closedLap(points);
-  const asGiven = measureLine(lap ?? points, knownM ?? recordedLengthM(lap ?? points));
+  const asGiven = measureLine(lap ?? points, knownM ?? wayM(lap ?? points));
   if (asGiven === null) return null;
   // A road run there and back is known to turn where it does: it stays as it is.
   const isRound = lap !== null && asGiven.knownM.length === 1;
