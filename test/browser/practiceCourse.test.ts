@@ -77,3 +77,50 @@ test('a session is given a course, run on it by the browser’s own positions, k
   expect(await page.evaluate(() => localStorage.getItem('soundline.practiceCourse'))).toBeNull();
   expect(complaints).toEqual([]);
 });
+
+const timed = (): string => {
+  const points = Array.from(
+    { length: 100 },
+    (_, i) =>
+      `<trkpt lat="${54.1 + i * 1e-4}" lon="7.3"><time>${new Date(1_800_000_000_000 + 3000 * i).toISOString()}</time></trkpt>`,
+  );
+  return `<gpx version="1.1"><trk><name>Along the mole</name><trkseg>${points.join('')}</trkseg></trk></gpx>`;
+};
+
+test('the course of the race or of a kept run serves a session, and comes back with a backup', {
+  timeout: 60_000,
+}, async () => {
+  opened = await open('#/runs', { size: SIZES.phone });
+  const { page, complaints } = opened;
+  await giveFile(page, 'Open a run: log or GPX', 'mole.gpx', timed());
+  await page
+    .getByRole('button', { name: /Along the mole/ })
+    .first()
+    .waitFor();
+  await show(page, '#/course');
+  await giveFile(page, 'Open a course', 'dyke.gpx', dyke());
+  await page.getByRole('heading', { name: 'Along the dyke' }).waitFor();
+
+  await show(page, '#/practice');
+  await page.getByRole('button', { name: 'The course of the race' }).click();
+  await page.getByRole('img', { name: 'The course, Along the dyke, drawn as a line' }).waitFor();
+  await page.getByRole('button', { name: 'From a run on this device' }).click();
+  await page.getByRole('button', { name: /^Along the mole, \d{4}-/ }).click();
+  await page.getByText(/^One way, 1\.\d\d km/).waitFor();
+
+  await show(page, '#/runs');
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save everything as one file' }).click(),
+  ]);
+  const backup = (await (await download.createReadStream()).toArray()).join('');
+  await show(page, '#/practice');
+  await page.getByRole('button', { name: 'Remove the course' }).click();
+  await page.getByRole('button', { name: 'Open a course' }).waitFor();
+  await show(page, '#/runs');
+  await giveFile(page, 'Restore everything', 'all.json', backup);
+  await expect
+    .poll(() => page.evaluate(() => localStorage.getItem('soundline.practiceCourse')))
+    .toContain('Along the mole');
+  expect(complaints).toEqual([]);
+});
