@@ -1,5 +1,6 @@
 import { eastM, legM, northM, planeAt } from '../geo/ruler.ts';
 import type { LinePoint } from './line.ts';
+import { lengthM } from './runs.ts';
 import { straighten } from './straighten.ts';
 import { tidy } from './tidy.ts';
 
@@ -18,17 +19,14 @@ const MOST_LAPS = 60;
 const SKETCH_LEG_M = 60;
 
 /** What a line measures once spikes and shake are taken out. */
-const lengthM = (points: readonly LinePoint[], first: LinePoint): number => {
+const straightM = (points: readonly LinePoint[], first: LinePoint): number => {
   const plane = planeAt(first);
   const kept = tidy(points);
-  const { eastM: east, northM: north } = straighten({
-    eastM: Float64Array.from(kept, (p) => eastM(plane, p)),
-    northM: Float64Array.from(kept, (p) => northM(plane, p)),
-  });
-  return east.reduce(
-    (sum, e, i) =>
-      i === 0 ? 0 : sum + Math.hypot(e - (east[i - 1] ?? e), (north[i] ?? 0) - (north[i - 1] ?? 0)),
-    0,
+  return lengthM(
+    straighten({
+      eastM: Float64Array.from(kept, (p) => eastM(plane, p)),
+      northM: Float64Array.from(kept, (p) => northM(plane, p)),
+    }),
   );
 };
 
@@ -44,7 +42,7 @@ export const lapsIn = (points: readonly LinePoint[], recordedM: number, official
   if (roughly < LEAST_LAPS || roughly > MOST_LAPS + 0.5) return 1;
   if (legM(first, last) >= Math.max(CLOSED_M, CLOSED_SHARE * recordedM)) return 1;
   // Shake makes a lap longer by up to a few per cent, in every lap.
-  const times = officialM / lengthM(points, first);
+  const times = officialM / straightM(points, first);
   const half = Math.round(2 * times) / 2;
   if (half >= 1.5 && Math.abs(times / half - 1) <= WHOLE_SHARE) return half;
   return recordedM / points.length > SKETCH_LEG_M ? 1 : times;

@@ -26,6 +26,12 @@ export interface Run {
   readonly dirN: number;
 }
 export const at = (a: Float64Array, i: number): number => a[i] as number;
+/** What the line measures on its plane, m. */
+export const lengthM = ({ eastM, northM }: Polyline): number =>
+  eastM.reduce(
+    (sum, e, i) => (i === 0 ? 0 : sum + Math.hypot(e - at(eastM, i - 1), at(northM, i) - at(northM, i - 1))),
+    0,
+  );
 /** Beyond a right angle and well more, and on the same road, not round a block: the road is run back. */
 export const turnsRound = (a: Run, b: Run, sigmaM: number): boolean => {
   if (a.dirE * b.dirE + a.dirN * b.dirN > -0.7) return false;

@@ -1,4 +1,5 @@
 import { type CourseLine, type LinePoint, measureLine } from '../../course/line.ts';
+import { lengthM as lineM } from '../../course/runs.ts';
 import { legM, type Plane, wayM } from '../../geo/ruler.ts';
 import type { PracticeCourse } from '../../plan/practiceCourse.ts';
 
@@ -68,16 +69,6 @@ const begunOnAStraight = (lap: readonly LinePoint[]): readonly LinePoint[] => {
   return [...ring.slice(seam), ...ring.slice(0, seam), ring[seam] as LinePoint];
 };
 
-/** What a line measures once its shake is taken out. */
-const laidM = ({ eastM, northM }: CourseLine): number =>
-  eastM.reduce(
-    (sum, e, i) =>
-      i === 0
-        ? 0
-        : sum + Math.hypot(e - (eastM[i - 1] as number), (northM[i] as number) - (northM[i - 1] as number)),
-    0,
-  );
-
 /** The same lap so many times in a row: every place comes again, to the millimetre, a lap further on. */
 const again = (line: CourseLine, laps: number): CourseLine => {
   const lapM = line.officialM;
@@ -137,7 +128,7 @@ export const layCourse = ({ points, lengthM: knownM }: PracticeCourse): LaidCour
   const isRound = lap !== null && asGiven.knownM.length === 1;
   const way = isRound ? begunOnAStraight(lap) : (lap ?? points);
   const rough = isRound ? (measureLine(way, asGiven.officialM) ?? asGiven) : asGiven;
-  const lengthM = knownM ?? laidM(rough);
+  const lengthM = knownM ?? lineM(rough);
   const laid = (of: readonly LinePoint[], on: Plane): LaidLine[] => {
     const line = measureLine(of, lengthM, on);
     return line === null ? [] : [laidLine(line, lap !== null)];
