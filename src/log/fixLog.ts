@@ -1,5 +1,6 @@
 import type { RunInput } from '../core/run/settings.ts';
 import { type DoorError, err, ok, type Result } from '../core/units/result.ts';
+import { onFirstClock } from './clockSet.ts';
 import { type LineFault, type LogEntry, readLogLine } from './logLine.ts';
 import { arrivalTimesMs, onDeviceClock, repairEpoch, undoSetBack } from './logTimes.ts';
 
@@ -63,7 +64,7 @@ const timesOf = (entries: readonly LogEntry[]): { readonly stampsMs: number[]; r
     });
     return { stampsMs: repaired, atMs };
   }
-  const stampsMs = undoSetBack(repaired);
+  const stampsMs = undoSetBack(onFirstClock(entries, repaired));
   const pressed = entries.map((e) => e.type !== 'fix');
   return { stampsMs, atMs: arrivalTimesMs(onDeviceClock(stampsMs, pressed)) };
 };
