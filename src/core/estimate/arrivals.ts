@@ -14,6 +14,8 @@ export interface Arrivals {
   /** Fixes one after the other whose times did not fit, and when the last of them arrived. */
   readonly untimely: number;
   readonly untimelyMs: number;
+  /** The latest fix repeats the place of a runner who moves, by the speeds: the receiver is stuck. */
+  readonly stuck: boolean;
 }
 
 export const noArrivals: Arrivals = {
@@ -22,6 +24,7 @@ export const noArrivals: Arrivals = {
   lastTakenMs: Number.NEGATIVE_INFINITY,
   untimely: 0,
   untimelyMs: Number.NEGATIVE_INFINITY,
+  stuck: false,
 };
 
 /** A first fix older than this when it arrives tells of another place; a later one may come in a bundle. */
@@ -45,18 +48,22 @@ const STANDING_MPS = 0.5;
 /** From this to standing within one fix, and on the very spot: the receiver stands, not the runner. */
 const RUNNING_MPS = 2;
 
-const isFrozen = (last: Fix, fix: Fix): boolean =>
-  fix.speedMps === null || fix.speedMps > STANDING_MPS || (last.speedMps ?? 0) > RUNNING_MPS;
+const isStuck = (last: Fix, fix: Fix): boolean =>
+  (fix.speedMps ?? 0) > STANDING_MPS || (last.speedMps ?? 0) > RUNNING_MPS;
+
+/** Without a speed nothing tells a receiver that stands from a runner who does. */
+const isFrozen = (last: Fix, fix: Fix): boolean => fix.speedMps === null || isStuck(last, fix);
 
 /** @param atMs arrival on the engine's clock */
 export const arrive = (state: Arrivals, fix: Fix, atMs: number): Arrival => {
   const delayMs = atMs - fix.timestampMs;
   const offsetMs = state.offsetMs === null ? delayMs : Math.min(state.offsetMs + OFFSET_CREEP_MS, delayMs);
   const takenMs = Math.min(atMs, fix.timestampMs + offsetMs);
-  const seen = { ...state, offsetMs };
+  const seen = { ...state, offsetMs, stuck: false };
   if (state.last && samePlace(state.last, fix)) {
     if (fix.timestampMs === state.last.timestampMs) return { kind: 'double', arrivals: seen };
-    if (isFrozen(state.last, fix)) return { kind: 'frozen', arrivals: seen };
+    if (isFrozen(state.last, fix))
+      return { kind: 'frozen', arrivals: { ...seen, stuck: isStuck(state.last, fix) } };
   }
   const isLate = takenMs <= state.lastTakenMs;
   if (isLate || (state.last === null && atMs - takenMs > STALE_MS)) {

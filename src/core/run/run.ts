@@ -52,7 +52,7 @@ export interface Run {
   readonly atMs: number;
   /** Latest input other than the clock. */
   readonly lastInputMs: number;
-  /** Latest fix that came in, usable or not. */
+  /** Latest fix that came in, usable or not, and not from a receiver that is stuck. */
   readonly lastArrivalMs: number;
   /** How far apart they come, seconds: a mean over the last ten or so. */
   readonly usualGapS: number;

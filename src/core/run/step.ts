@@ -113,11 +113,12 @@ export const step = (run: Run, input: RunInput): Step => {
   if (input.type !== 'clock') {
     const nowMs = draft.atMs;
     draft.lastInputMs = nowMs;
-    if (input.type === 'fix') arrive(draft, nowMs);
     if (input.type === 'setting') draft.settings = withSetting(draft.settings, input);
     else if (input.type === 'notice') notice(draft, input);
     else {
       draft.estimate = absorb(draft.setup, draft.estimate, { ...input, atMs: nowMs });
+      // A receiver that is stuck goes on sending, and is silent all the same.
+      if (input.type === 'fix' && !draft.estimate.arrivals.stuck) arrive(draft, nowMs);
       const isOver = draft.finishMs !== null || run.estimate.stopMs !== null;
       const isNews = input.type === 'event' || draft.estimate.startMs !== run.estimate.startMs;
       if (isNews && !isOver) react(draft, input, run);
