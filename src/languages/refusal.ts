@@ -10,6 +10,9 @@ const FOUND: Readonly<Record<string, Message>> = {
   'no element': message('no element||found in a file'),
   'no track': message('no track||found in a file'),
   'no track, route or waypoint': message('no track, route or waypoint||found in a file'),
+  'a packed file (gzip)': message('a packed file (gzip)||found in a file'),
+  'a packed file (zip)': message('a packed file (zip)||found in a file'),
+  'bytes that are no text': message('bytes that are no text||found in a file'),
 };
 const PLACES: Readonly<Record<string, Message>> = {
   'the file': message('the file'),
@@ -25,7 +28,10 @@ export const expectedOf = ({ expected, phrase }: DoorError): Message =>
 
 const COUNTED: readonly (readonly [RegExp, (n: string) => Message])[] = [
   [/^(\d+) characters$/, (n) => message('{n} characters', { n })],
-  [/^(\d+) without one$/, (n) => message('{n} without one||points without a time', { n })],
+  [
+    /^(\d+) without one: a course, no recording$/,
+    (n) => message('{n} without one: a course, no recording||points without a time', { n }),
+  ],
   [/^a list of (\d+)$/, (n) => message('a list of {n}', { n })],
   [/^text that begins with (.+)$/, (start) => message('text that begins with {start}', { start })],
 ];

@@ -2,7 +2,7 @@ import type { RunInput } from '../core/run/settings.ts';
 import { type DoorError, err, ok, type Result } from '../core/units/result.ts';
 import { onFirstClock } from './clockSet.ts';
 import { type LineFault, type LogEntry, readLogLine } from './logLine.ts';
-import { arrivalTimesMs, onDeviceClock, repairEpoch, undoSetBack } from './logTimes.ts';
+import { arrivalTimesMs, countsSeconds, onDeviceClock, repairEpoch, undoSetBack } from './logTimes.ts';
 
 /** A day at ten fixes a second is 150 MB; a race at one a second is 2 MB. */
 const MAX_LOG_CHARS = 64_000_000;
@@ -69,31 +69,46 @@ const timesOf = (entries: readonly LogEntry[]): { readonly stampsMs: number[]; r
   return { stampsMs, atMs: arrivalTimesMs(onDeviceClock(stampsMs, pressed)) };
 };
 
+/** What is left of a run where no line from a sensor could be read: what the runner pressed. */
+const isPress = ({ type }: LogEntry): boolean => type === 'event' || type === 'setting';
+
 /**
- * A fix log's text (`.jsonl`, one object a line) to inputs. A damaged line is skipped and counted; only a log without
- * one usable line is refused, by its first bad line. Never throws.
+ * A fix log's text (`.jsonl`, one object a line) to inputs. A damaged line is skipped and counted; only a log is refused
+ * in which no line can be used, or none but presses beside damaged ones, by its first bad line; and one whose times are
+ * not in milliseconds. Never throws.
  */
 export const parseFixLog = (text: string): Result<FixLog, DoorError> => {
   if (text.length > MAX_LOG_CHARS) {
     return err({ place: 'the file', expected: 'at most 64 MB of fixes', found: `${text.length} characters` });
   }
   const entries: LogEntry[] = [];
+  const lineOf: number[] = [];
   const faults: DoorError[] = [];
   let skipped = 0;
   for (const [i, line] of text.split(/\r\n|\n|\r/).entries()) {
     const trimmed = line.replace(/^\uFEFF/, '').trim();
     if (trimmed === '') continue;
     const got = readLogLine(trimmed);
-    if (isEntry(got)) entries.push(got);
-    else {
+    if (isEntry(got)) {
+      entries.push(got);
+      lineOf.push(i + 1);
+    } else {
       skipped++;
       if (faults.length < MAX_FAULTS_KEPT) faults.push({ place: `line ${i + 1}`, ...got });
     }
   }
-  if (entries.length === 0) {
+  if (entries.length === 0 || (skipped > 0 && entries.every(isPress))) {
     return err(
       faults[0] ?? { place: 'line 1', expected: 'a fix or an event as a JSON object', found: 'nothing' },
     );
+  }
+  const firstFix = entries.findIndex((e) => e.type === 'fix');
+  if (countsSeconds(entries.flatMap((e) => (e.type === 'fix' ? [e.timestampMs] : [])))) {
+    return err({
+      place: `line ${lineOf[firstFix]}`,
+      expected: 'timestamp in milliseconds',
+      found: `${entries[firstFix]?.timestampMs}: seconds`,
+    });
   }
   const { stampsMs, atMs } = timesOf(entries);
   const inputs = entries.map((e, i) => inputOf(e, stampsMs[i] ?? e.timestampMs, atMs[i] ?? e.timestampMs));

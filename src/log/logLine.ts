@@ -1,6 +1,7 @@
 import { NOTICES, type NoticeName } from '../core/cues/notice.ts';
 import { TALK, type Talk } from '../core/cues/talk.ts';
 import { EVENT_NAMES, type EventName, type Fix } from '../core/estimate/input.ts';
+import { nonNumbersQuoted } from '../core/plan/json.ts';
 import type { RunInput } from '../core/run/settings.ts';
 
 /** One line of a fix log as it was read, before its times are held against its neighbours'. */
@@ -117,14 +118,21 @@ const footPodOf = (pod: Readonly<Record<string, unknown>>, times: Times): LogEnt
   return { ...times, type: 'footPod', speedMps, stepsPerMin };
 };
 
+/** The line as JSON; where a program wrote NaN for what it did not know, that is not known and the rest is. */
+const jsonOf = (line: string): unknown => {
+  for (const text of [line, nonNumbersQuoted(line)]) {
+    try {
+      return JSON.parse(text);
+    } catch {
+      // The second reading may do; else it is no JSON.
+    }
+  }
+  return line;
+};
+
 /** One line to an entry, or why not. Never throws. */
 export const readLogLine = (line: string): LogEntry | LineFault => {
-  let value: unknown;
-  try {
-    value = JSON.parse(line);
-  } catch {
-    return fault('a fix or an event as a JSON object', line);
-  }
+  const value = jsonOf(line);
   if (!isObject(value)) return fault('a fix or an event as a JSON object', value);
   const receivedMs = numberIn(value['receivedMs'], 0, Number.MAX_SAFE_INTEGER);
   const timestampMs = numberIn(value['timestamp'], 0, Number.MAX_SAFE_INTEGER) ?? receivedMs;

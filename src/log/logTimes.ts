@@ -14,6 +14,20 @@ const median = (values: readonly number[]): number =>
   values.toSorted((a, b) => a - b)[values.length >> 1] ?? Number.NaN;
 const sameDay = (a: number, b: number): boolean => Math.abs(a - b) < SAME_DAY_MS;
 
+/** No receiver gives this many positions a second; ten of them are no accident. */
+const MOST_FIXES_PER_S = 100;
+const LEAST_STEPS = 10;
+const NEARLY_ALL = 0.9;
+
+/** Whether stamps that should be milliseconds are seconds: nearly all of them lie too close behind each other. */
+export const countsSeconds = (timestampsMs: readonly number[]): boolean => {
+  const inOrder = timestampsMs.toSorted((a, b) => a - b);
+  const stepsMs = inOrder.slice(1).map((t, i) => t - (inOrder[i] ?? t));
+  const forward = stepsMs.filter((step) => step > 0).sort((a, b) => a - b);
+  const nearlyLongestMs = forward[Math.floor(NEARLY_ALL * forward.length)] ?? Number.POSITIVE_INFINITY;
+  return forward.length >= LEAST_STEPS && nearlyLongestMs < 1000 / MOST_FIXES_PER_S;
+};
+
 /**
  * Times that are just the epoch of 2001 (or 1024 weeks) before the log's others are moved by as much. Where nothing
  * in the log shows it, times are let be: all that counts is that they agree.

@@ -38,8 +38,8 @@ export const recordingOf = (gpx: Gpx): Result<Recording, DoorError> => {
   const points = [...gpx.tracks, ...gpx.routes].flatMap((path) => path.segments.flat());
   const timed = points.filter((p): p is Timed => p.timeMs !== null);
   if (timed.length === 0) {
-    const found = points.length === 0 ? 'no track' : `${points.length} without one`;
-    return err({ place: 'trkpt', expected: 'a track whose points have a time', found });
+    const found = points.length === 0 ? 'no track' : `${points.length} without one: a course, no recording`;
+    return err({ place: 'the file', expected: 'a track whose points have a time', found });
   }
   const sorted = timed.toSorted((a, b) => a.timeMs - b.timeMs);
   const middleMs = sorted[sorted.length >> 1]?.timeMs ?? 0;

@@ -27,15 +27,20 @@ const paceWords = (plan: RacePlan): string => {
   return `${Math.floor(s / 60)}:${String(s % 60).padStart(2, '0')} per ${plan.unit}`;
 };
 
+const byHowMuch = (quickerSPerKm: number): string =>
+  `${Math.abs(quickerSPerKm)} s/km ${quickerSPerKm < 0 ? 'slower' : 'quicker'}`;
+
+/** A name out of a file, as one line of a page: no line breaks, no signs that a terminal would obey. */
+export const onOneLine = (name: string): string => name.replace(/[\s\p{Cc}\p{Cf}]+/gu, ' ').trim();
+
 const header = (plan: RacePlan): string[] => {
   const legs = [
     plan.opening &&
-      `${plan.opening.quickerSPerKm} s/km quicker to ${distance(plan.opening.untilM, plan)} ${plan.unit}`,
-    plan.push &&
-      `${plan.push.quickerSPerKm} s/km quicker from ${distance(plan.push.fromM, plan)} ${plan.unit}`,
+      `${byHowMuch(plan.opening.quickerSPerKm)} to ${distance(plan.opening.untilM, plan)} ${plan.unit}`,
+    plan.push && `${byHowMuch(plan.push.quickerSPerKm)} from ${distance(plan.push.fromM, plan)} ${plan.unit}`,
   ].filter((leg) => leg !== null);
   return [
-    plan.name,
+    onOneLine(plan.name),
     `${distance(plan.distanceM, plan)} ${plan.unit} in ${clock(plan.goalS)}, ${paceWords(plan)}${legs.map((l) => `; ${l}`).join('')}`,
   ];
 };

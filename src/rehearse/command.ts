@@ -1,7 +1,7 @@
 import { ok, type Result } from '../core/units/result.ts';
 import { spoken as english } from '../languages/en/spoken.ts';
 import { voiceOf } from '../voice/utter.ts';
-import { callSheet } from './callSheet.ts';
+import { callSheet, onOneLine } from './callSheet.ts';
 import { jsonLines } from './jsonLines.ts';
 import { HELP, readOptions } from './options.ts';
 import { practicePlanOf, rehearsePractice } from './practice.ts';
@@ -16,7 +16,7 @@ export interface Left {
 }
 
 /** One line, whatever a file name or a value in it holds. */
-const oneLine = (why: string): string => `rehearse: ${why.replace(/\s+/g, ' ')}\n`;
+const oneLine = (why: string): string => `rehearse: ${onOneLine(why)}\n`;
 
 /** What goes to standard output, or why not. */
 const output = (args: readonly string[]): Result<string, string> => {

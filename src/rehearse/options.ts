@@ -28,6 +28,14 @@ time, and prints what the runner would have heard.
 Exit status: 0 rehearsed; 2 an input is bad, with one line on standard error that says which and why.
 `;
 
+/** Node's first sentence; an option that lacks its value in our words. */
+const reasonOf = (e: unknown): string => {
+  const first = e instanceof Error ? (e.message.split(/[.\n]/)[0] ?? '') : String(e);
+  const [, option, what] = /^Option '(--\w+).*(ambiguous|missing)$/.exec(first) ?? [];
+  if (option === undefined) return first;
+  return `${option}: expected a value, found ${what === 'missing' ? 'nothing' : 'a word that begins with a dash'}`;
+};
+
 /** The command line's words to options, or one line that says what is wrong with them. */
 export const readOptions = (args: readonly string[]): Result<Options, string> => {
   try {
@@ -50,6 +58,8 @@ export const readOptions = (args: readonly string[]): Result<Options, string> =>
         `--seed: expected a whole number of at most nine digits, found ${JSON.stringify(values.seed)}`,
       );
     }
+    for (const name of ['plan', 'fixes', 'course'] as const)
+      if (values[name] === '') return err(`--${name}: expected a file, found an empty name`);
     return ok({
       plan: values.plan ?? null,
       fixes: values.fixes ?? null,
@@ -60,7 +70,6 @@ export const readOptions = (args: readonly string[]): Result<Options, string> =>
       help: values.help,
     });
   } catch (e) {
-    const reason = e instanceof Error ? (e.message.split(/[.\n]/)[0] ?? '') : String(e);
-    return err(`${reason}; see --help`);
+    return err(`${reasonOf(e)}; see --help`);
   }
 };

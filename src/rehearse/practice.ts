@@ -16,7 +16,7 @@ import { spoken as english } from '../languages/en/spoken.ts';
 import { SESSION_STEADY, simulateSession } from '../sensors/simulatedPractice.ts';
 import { OPEN_SKY } from '../sensors/simulatedReceiver.ts';
 import { voiceOf } from '../voice/utter.ts';
-import { clock } from './callSheet.ts';
+import { clock, onOneLine } from './callSheet.ts';
 import { MAX_PLAN_BYTES, MAX_RECORDING_BYTES, readThrough } from './files.ts';
 import { cueLine, rounded } from './jsonLines.ts';
 import type { Options } from './options.ts';
@@ -82,7 +82,7 @@ const sheet = (
   );
   const km = (end.distanceM / metresPer(plan.unit)).toFixed(2);
   return `${[
-    plan.name,
+    onOneLine(plan.name),
     `${plan.legs.length} legs`,
     ...courseNote(plan),
     ...notes,
@@ -104,7 +104,7 @@ const courseNote = ({ course, place }: PracticePlan): string[] => {
   const laid = layCourse(course);
   if (laid === null) return [];
   return [
-    `on ${course.name === '' ? 'its course' : course.name}: ${Math.round(laid.lengthM)} m, ${laid.lapM === null ? 'one way' : 'again and again'}`,
+    `on ${course.name === '' ? 'its course' : onOneLine(course.name)}: ${Math.round(laid.lengthM)} m, ${laid.lapM === null ? 'one way' : 'again and again'}`,
   ];
 };
 

@@ -6,7 +6,7 @@ import { parsePlanFile } from '../core/plan/parseRacePlan.ts';
 import type { RacePlan } from '../core/plan/racePlan.ts';
 import { type Believed, believedIn } from '../core/run/believed.ts';
 import type { RunInput } from '../core/run/settings.ts';
-import { type DoorError, ok, type Result } from '../core/units/result.ts';
+import { type DoorError, err, ok, type Result } from '../core/units/result.ts';
 import { demoCourse } from '../demo/course.ts';
 import { DEMO_PEN_S, DEMO_SEED, demoDeadM, demoPlan, demoPresses, demoRunner } from '../demo/race.ts';
 import { parseFixLog } from '../log/fixLog.ts';
@@ -41,12 +41,36 @@ export const readRecording = (text: string): Result<Recorded, DoorError> => {
   return gpx.ok ? recordingOf(gpx.value) : gpx;
 };
 
+/** A line this much longer or shorter is the course of another race, or half of one out and back: the rest would be invented. */
+const MOST_TIMES_AS_LONG = 1.8;
+/** From here on the reader is told: a recording is off by 3 % at most. */
+const MUCH_MISMATCH = 0.05;
+
+const km = (m: number): string => `${(m / 1000).toFixed(2)} km`;
+
 const readCourse =
   (officialM: number) =>
   (text: string): Result<CourseLine, DoorError> => {
     const gpx = parseGpx(text);
-    return gpx.ok ? courseOfGpx(gpx.value, officialM) : gpx;
+    if (!gpx.ok) return gpx;
+    const got = courseOfGpx(gpx.value, officialM);
+    if (!got.ok) return got;
+    const { recordedM, lapM } = got.value;
+    const times = lapM === null ? recordedM / officialM : 1;
+    return Math.max(times, 1 / times) <= MOST_TIMES_AS_LONG
+      ? got
+      : err({
+          place: 'the file',
+          expected: `a line of about ${km(officialM)}, as the plan has it`,
+          found: km(recordedM),
+        });
   };
+
+const mismatchNotes = (course: CourseLine | null): readonly string[] => {
+  if (course === null || Math.abs(course.mismatch) < MUCH_MISMATCH) return [];
+  const share = `${Math.round(100 * Math.abs(course.mismatch))} %`;
+  return [`the course line is ${share} too ${course.mismatch > 0 ? 'long' : 'short'}: scaled to the race`];
+};
 
 const demoRun = (course: CourseLine, seed: number): readonly Input[] =>
   simulate({
@@ -83,7 +107,10 @@ const loadPlan = (file: string | null): Result<Planned, string> => {
     const got = parsePlanFile(text);
     if (!got.ok) return got;
     const { plan, course } = got.value;
-    return ok({ plan, own: course && measureLine(course, plan.distanceM), believed: believedIn(text) });
+    const own = course && measureLine(course, plan.distanceM);
+    return course !== null && own === null
+      ? err({ place: 'course.points', expected: 'two points or more, apart', found: 'one place' })
+      : ok({ plan, own, believed: believedIn(text) });
   });
 };
 
@@ -102,16 +129,17 @@ export const loadTape = (options: Options): Result<Tape, string> => {
     const seed = options.seed ?? DEMO_SEED;
     const isDemo = options.plan === null && named.value === null && own !== null;
     const inputs = isDemo ? demoRun(own, seed) : simulatedRun(plan, course, seed);
-    return ok({ plan, course, believed, inputs, skipped: 0, notes: [`a simulated run, seed ${seed}`] });
+    const notes = [`a simulated run, seed ${seed}`, ...mismatchNotes(course)];
+    return ok({ plan, course, believed, inputs, skipped: 0, notes });
   }
   const recorded = readThrough(options.fixes, MAX_RECORDING_BYTES, readRecording);
   if (!recorded.ok) return recorded;
   const { inputs, skipped, faults } = recorded.value;
-  const notes = faults.map((f) => `left out: ${f}`);
+  const notes = [...mismatchNotes(course), ...faults.map((f) => `left out: ${f}`)];
   if (course === null || isNear(course, inputs))
     return ok({ plan, course, believed, inputs, skipped, notes });
-  const elsewhere = named.value
-    ? 'most fixes are far from the course'
-    : 'a run elsewhere: the course is not used';
-  return ok({ plan, course: named.value, believed, inputs, skipped, notes: [...notes, elsewhere] });
+  if (named.value !== null)
+    return err(`${options.course}: the file: expected a course where the run was, found one elsewhere`);
+  const elsewhere = 'a run elsewhere: the course is not used';
+  return ok({ plan, course: null, believed, inputs, skipped, notes: [...notes, elsewhere] });
 };

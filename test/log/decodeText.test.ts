@@ -1,3 +1,4 @@
+import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { decodeText } from '../../src/log/decodeText.ts';
 
@@ -27,7 +28,16 @@ describe('decodeText', () => {
     for (const littleEndian of [true, false]) {
       expect(text(utf16('\uFEFF<a>ü</a>', littleEndian))).toBe('<a>ü</a>');
       expect(text(utf16('<a>ü</a>', littleEndian))).toBe('<a>ü</a>');
+      expect(text(utf16('{"name":"Düne"}', littleEndian))).toBe('{"name":"Düne"}');
     }
+  });
+
+  it('refuses what is no text by its kind, and reads a log whose end a power cut has zeroed', () => {
+    expect(text(gzipSync('{"a":1}'))).toBe('refused: a packed file (gzip)');
+    expect(text(latin1('PK\u0003\u0004 whatever'))).toBe('refused: a packed file (zip)');
+    expect(text(latin1('\u000e\u0010\u00ff\u00d9\0\0\0\u00e9'))).toBe('refused: bytes that are no text');
+    const zeroed = `{"timestamp": 1, "event": "start"}\n{"timestamp": 2, "event": "ask"}\n${'\0'.repeat(500)}`;
+    expect(text(latin1(zeroed))).toBe(zeroed);
   });
 
   it('reads bytes that are not what they claim letter by letter', () => {

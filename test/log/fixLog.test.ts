@@ -91,6 +91,35 @@ describe('parseFixLog', () => {
     expect(inputs[0]).toMatchObject({ fix: { accuracyM: null, speedMps: null, altitudeM: null } });
   });
 
+  it('reads a line in which a program wrote NaN for what it did not know', () => {
+    const nan = (line: string, key: string): string =>
+      line.replace(new RegExp(`"${key}":[\\d.]+`), `"${key}":NaN`);
+    const log = parse([nan(fixLine(T0), 'speed'), nan(fixLine(T0 + 1000), 'latitude'), fixLine(T0 + 2000)]);
+    expect(log.inputs).toHaveLength(2);
+    expect(log.inputs[0]).toMatchObject({ fix: { latitudeDeg: 54.1, speedMps: null } });
+    expect(log.faults).toEqual(['line 2: expected coords.latitude in degrees, -90 to 90, found "NaN"']);
+  });
+
+  it('refuses a log of which only the presses can be read, but not one of presses', () => {
+    const start = eventLine(T0, 'start');
+    expect(refusal(`${start}\n${fixLine(T0, { latitude: '54' })}`)).toBe(
+      'line 2: expected coords.latitude in degrees, -90 to 90, found "54"',
+    );
+    expect(parse([start, eventLine(T0 + 9000, 'stop')]).inputs).toHaveLength(2);
+    expect(parse([start, '{"timestamp": 1809851400500, "motion": {"stepHz": 2.9}}', 'x']).skipped).toBe(1);
+  });
+
+  it('refuses times in seconds, and only those', () => {
+    const seconds = Array.from({ length: 12 }, (_, i) => fixLine(T0 / 1000 + i));
+    expect(refusal([eventLine(T0, 'start'), ...seconds].join('\n'))).toBe(
+      'line 2: expected timestamp in milliseconds, found 1809851400: seconds',
+    );
+    const pairs = Array.from({ length: 40 }, (_, i) => fixLine(T0 + Math.floor(i / 2) * 1000 + (i % 2) * 3));
+    expect(parse(pairs).inputs).toHaveLength(40);
+    expect(parse(Array.from({ length: 40 }, (_, i) => fixLine(T0 + i * 100))).inputs).toHaveLength(40);
+    expect(parse(Array.from({ length: 40 }, () => fixLine(T0))).inputs).toHaveLength(40);
+  });
+
   it('refuses a log without one usable line, by its first bad line', () => {
     expect(refusal('')).toBe('line 1: expected a fix or an event as a JSON object, found nothing');
     expect(refusal('\n\n{"timestamp": 1, "coords": {"latitude": "54"}}\nx')).toBe(

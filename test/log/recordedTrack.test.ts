@@ -69,7 +69,11 @@ describe('recordingOf', () => {
     const gpx = parseGpx(track([['1', '']]));
     expect(gpx.ok && recordingOf(gpx.value)).toEqual({
       ok: false,
-      error: { place: 'trkpt', expected: 'a track whose points have a time', found: '1 without one' },
+      error: {
+        place: 'the file',
+        expected: 'a track whose points have a time',
+        found: '1 without one: a course, no recording',
+      },
     });
   });
 });

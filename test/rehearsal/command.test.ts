@@ -1,8 +1,9 @@
 import { execFile } from 'node:child_process';
-import { mkdtempSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
+import { chmodSync, mkdtempSync, readFileSync, rmSync, truncateSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { promisify } from 'node:util';
+import { gzipSync } from 'node:zlib';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { runCommand } from '../../src/rehearse/command.ts';
 
@@ -52,7 +53,9 @@ describe('rehearse: bad inputs', () => {
   const refused: readonly (readonly [what: string, args: () => string[], line: string])[] = [
     ['an unknown option', () => ['--faster'], "Unknown option '--faster'; see --help"],
     ['a stray word', () => ['demo'], "Unexpected argument 'demo'; see --help"],
-    ['an option without its value', () => ['--plan'], "Option '--plan"],
+    ['an option without its value', () => ['--plan'], '--plan: expected a value, found '],
+    ['a value that looks like an option', () => ['--seed', '-1'], '--seed: expected a value, found a word'],
+    ['a file without a name', () => ['--fixes', ''], '--fixes: expected a file, found an empty name'],
     [
       'a seed that is none',
       () => ['--seed', '1.5'],
@@ -92,7 +95,7 @@ describe('rehearse: bad inputs', () => {
     [
       'a track without times',
       () => ['--fixes', put('e.gpx', northward(1500))],
-      'e.gpx: trkpt: expected a track whose points have a time, found 60 without one',
+      'e.gpx: the file: expected a track whose points have a time, found 60 without one: a course, no recording',
     ],
     [
       'a course that is another XML',
@@ -114,15 +117,68 @@ describe('rehearse: bad inputs', () => {
       'huge.gpx: the file: expected at most 64 MB, found 500 MB',
     ],
   ];
-  it.each(refused)('%s: status 2, one line, nothing on standard output', (_, args, line) => {
-    for (const json of [[], ['--json', '--trace']]) {
-      const left = runCommand([...args(), ...json]);
-      expect(left.status).toBe(2);
-      expect(left.stdout).toBe('');
-      expect(left.stderr).toContain(line);
-      expect(left.stderr.trimEnd().split('\n')).toHaveLength(1);
-    }
-  });
+  const onPlan = (...more: string[]): string[] => ['--plan', put('plan.json', PLAN), ...more];
+  const withRun = (course: string): string[] =>
+    onPlan('--fixes', put('run.jsonl', log(420)), '--course', put('h.gpx', course));
+  const unlikely: typeof refused = [
+    [
+      'a packed recording',
+      () => ['--fixes', put('i.gpx.gz', gzipSync(northward(1500)))],
+      'i.gpx.gz: the file: expected text, found a packed file (gzip)',
+    ],
+    [
+      'a packed plan',
+      () => ['--plan', put('j.json', gzipSync(PLAN))],
+      'j.json: the file: expected text, found a packed file (gzip)',
+    ],
+    [
+      'fixes in which the press is all that can be read',
+      () => onPlan('--fixes', put('k.jsonl', log(420).replaceAll('"latitude":54', '"latitude":"54"'))),
+      'k.jsonl: line 2: expected coords.latitude in degrees, -90 to 90, found ',
+    ],
+    [
+      'fixes whose times are seconds',
+      () => onPlan('--fixes', put('l.jsonl', log(420).replaceAll(/("timestamp":\d{10})000/g, '$1'))),
+      'l.jsonl: line 2: expected timestamp in milliseconds, found 1809851400: seconds',
+    ],
+    [
+      'places with a comma',
+      () => ['--fixes', put('m.gpx', northward(1500).replaceAll(/lat="54\.?/g, 'lat="54,'))],
+      'expected at least one usable point, found 60 points without a usable lat, the first with lat="54,"',
+    ],
+    [
+      'a course in another town',
+      () => withRun(northward(1500).replaceAll('lon="7"', 'lon="9"')),
+      'h.gpx: the file: expected a course where the run was, found one elsewhere',
+    ],
+    [
+      'the course of another race',
+      () => withRun(northward(16_000)),
+      'h.gpx: the file: expected a line of about 1.50 km, as the plan has it, found 16.0',
+    ],
+    [
+      'the half of a course out and back',
+      () => withRun(northward(750)),
+      'h.gpx: the file: expected a line of about 1.50 km, as the plan has it, found 0.75 km',
+    ],
+    [
+      'a plan whose own course is one place',
+      () => ['--plan', put('n.json', `${PLAN.slice(0, -1)}, "course": {"points": [[54, 7], [54, 7]]}}`)],
+      'n.json: course.points: expected two points or more, apart, found one place',
+    ],
+  ];
+  it.each([...refused, ...unlikely])(
+    '%s: status 2, one line, nothing on standard output',
+    (_, args, line) => {
+      for (const json of [[], ['--json', '--trace']]) {
+        const left = runCommand([...json, ...args()]);
+        expect(left.status).toBe(2);
+        expect(left.stdout).toBe('');
+        expect(left.stderr).toContain(line);
+        expect(left.stderr.trimEnd().split('\n')).toHaveLength(1);
+      }
+    },
+  );
 });
 
 describe('rehearse --json', () => {
@@ -182,7 +238,35 @@ describe('rehearse --json', () => {
   it('has no finish where the run does not come to it', () => {
     const end = lines(['--plan', put('plan.json', PLAN), '--fixes', put('short.jsonl', log(200))]).at(-1);
     expect(end).toMatchObject({ finishS: null });
-    expect(Math.abs((end?.['distanceM'] as number) - 800)).toBeLessThan(60);
+    // The last fix is at 796 m; the seconds in which what is due is still said are not run.
+    expect(Math.abs((end?.['distanceM'] as number) - 796)).toBeLessThan(8);
+  });
+
+  it('moves no start once the run is over', () => {
+    const late = `${log(400)}\n${JSON.stringify({ timestamp: T0 + 400_000, event: 'start' })}`;
+    const early = late.slice(late.indexOf('\n') + 1);
+    const end = lines(['--plan', put('plan.json', PLAN), '--fixes', put('late.jsonl', early)]).at(-1);
+    expect(Math.abs((end?.['finishS'] as number) - 375)).toBeLessThan(8);
+  });
+
+  it('says what it scaled by much, in the call sheet', () => {
+    const sheet = runCommand([
+      ...['--plan', put('plan.json', PLAN), '--fixes', put('run.jsonl', log(420))],
+      ...['--course', put('short.gpx', northward(1350))],
+    ]);
+    expect(sheet.stdout).toContain('the course line is 10 % too short: scaled to the race');
+  });
+
+  it('prints a name out of a file as one line that a terminal does not obey', () => {
+    const name = 'Harbour\n\u001b[2J\u202Erun';
+    const plan = put('name.json', JSON.stringify({ ...JSON.parse(PLAN), name }));
+    expect(runCommand(['--plan', plan]).stdout.split('\n')[0]).toBe('Harbour [2J run');
+  });
+
+  it('calls an opening that is slower so', () => {
+    const opening = { untilM: 500, quickerSPerKm: -8 };
+    const plan = put('slow.json', JSON.stringify({ ...JSON.parse(PLAN), opening }));
+    expect(runCommand(['--plan', plan]).stdout).toContain('; 8 s/km slower to 0.50 km');
   });
 
   it('scales a course to the official distance', () => {
@@ -220,7 +304,7 @@ describe('rehearse --json', () => {
 });
 
 describe('the process', () => {
-  const run = (...args: string[]) =>
+  const run = (args: string[]) =>
     promisify(execFile)('npm', ['run', '--silent', 'rehearse', '--', ...args]).then(
       ({ stdout, stderr }) => ({ stdout, stderr, code: 0 }),
       (e: { stdout: string; stderr: string; code: number }) => ({
@@ -231,7 +315,7 @@ describe('the process', () => {
     );
 
   it('prints JSON lines and nothing else', async () => {
-    const { stdout, stderr, code } = await run('--json', '--plan', put('plan.json', PLAN));
+    const { stdout, stderr, code } = await run(['--json', '--plan', put('plan.json', PLAN)]);
     expect([stderr, code]).toEqual(['', 0]);
     expect(
       stdout
@@ -243,12 +327,39 @@ describe('the process', () => {
   });
 
   it('leaves with 2 and one line when an input is bad', async () => {
-    const { stdout, stderr, code } = await run('--json', '--plan', put('bad.json', '{"distanceM": -1}'));
+    const { stdout, stderr, code } = await run(['--json', '--plan', put('bad.json', '{"distanceM": -1}')]);
     expect([stdout, code]).toEqual(['', 2]);
     expect(stderr).toMatch(/^rehearse: .*bad\.json: distanceM: expected .*, found -1\n$/);
   });
 
   it('says what it can do', async () => {
-    expect((await run('--help')).stdout).toContain('--fixes FILE');
+    expect((await run(['--help'])).stdout).toContain('--fixes FILE');
+  });
+
+  it('finds a file where the command was called', async () => {
+    put('here.json', '{"distanceM": -7}');
+    const project = process.cwd();
+    const { stderr } = await promisify(execFile)(
+      'npm',
+      ['--prefix', project, 'run', '--silent', 'rehearse', '--', '--plan', 'here.json'],
+      { cwd: folder },
+    ).catch((e: { stderr: string }) => e);
+    expect(stderr).toBe(
+      'rehearse: here.json: distanceM: expected a number of metres from 1 to 1000000, found -7\n',
+    );
+  });
+
+  it('does not call it rehearsed where the command could not be put together', async () => {
+    // The bundler is looked for by npm's own path first, then in this one, which has node and a bundler that fails.
+    const failing = put('esbuild', '#!/bin/sh\nexit 1\n');
+    chmodSync(failing, 0o755);
+    const { scripts } = JSON.parse(readFileSync('package.json', 'utf8')) as { scripts: { rehearse: string } };
+    const left = await promisify(execFile)('sh', ['-c', scripts.rehearse], {
+      env: { ...process.env, PATH: `${folder}:${process.env['PATH']}` },
+    }).then(
+      () => 0,
+      (e: { code: number }) => e.code,
+    );
+    expect(left).not.toBe(0);
   });
 });

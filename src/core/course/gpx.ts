@@ -56,13 +56,17 @@ export const parseGpx = (text: string): Result<Gpx, DoorError> => {
   const { gpx, isGpx } = collector.result(
     xmlFaults === 0 ? [] : [message('XML faults, the first at {place}', { place: firstFault })],
   );
-  if (!isGpx) return refuse('a gpx element at the top', collector.root() ?? (firstFault || 'no element'));
+  const noXml = firstFault === '' ? 'no element' : `text that is no XML: ${firstFault}`;
+  if (!isGpx) return refuse('a gpx element at the top', collector.root() ?? noXml);
   const paths = [...gpx.tracks, ...gpx.routes];
   if (paths.length === 0 && gpx.waypoints.length === 0) {
     const [fault] = gpx.faults;
+    const first = collector.firstBad();
     return refuse(
       'at least one usable point',
-      fault === undefined ? 'no track, route or waypoint' : written(fault),
+      fault === undefined
+        ? 'no track, route or waypoint'
+        : `${written(fault)}${first === null ? '' : `, the first with ${first}`}`,
     );
   }
   return ok(gpx);

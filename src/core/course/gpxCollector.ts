@@ -6,6 +6,8 @@ import type { Gpx, GpxPath, GpxPoint } from './gpxTypes.ts';
 const MAX_DEPTH = 200;
 /** A name goes on a screen. */
 const MAX_NAME_CHARS = 200;
+/** Enough of what stood there to know it again. */
+const MAX_SHOWN_CHARS = 20;
 
 const DECIMAL = /^\s*[+-]?(?:\d+\.?\d*|\.\d+)(?:[eE][+-]?\d{1,3})?\s*$/;
 
@@ -44,6 +46,8 @@ export interface GpxCollector {
   readonly text: (text: string) => void;
   /** The first element's name, prefix taken off; null where there was none. */
   readonly root: () => string | null;
+  /** The first attribute that was no place, as it stands in the file; null where all were, or it was not there. */
+  readonly firstBad: () => string | null;
   readonly result: (moreFaults: readonly Message[]) => { readonly gpx: Gpx; readonly isGpx: boolean };
 }
 
@@ -63,17 +67,25 @@ export const gpxCollector = (): GpxCollector => {
   const waypoints: GpxPoint[] = [];
   const withoutPlace = { lat: 0, lon: 0 };
   let root: string | null = null;
+  let firstBad: string | null = null;
   let fileName: string | null = null;
   let ignoredFrom = Number.POSITIVE_INFINITY;
   let point: OpenPoint | null = null;
   let path: OpenPath | null = null;
   let text: string | null = null;
 
+  const placeOf = (at: Readonly<Record<string, unknown>>, name: string, mostDeg: number): number | null => {
+    const found = String(at[name] ?? '');
+    const deg = numberIn(found, -mostDeg, mostDeg);
+    if (deg === null && found !== '') firstBad ??= `${name}="${found.slice(0, MAX_SHOWN_CHARS)}"`;
+    return deg;
+  };
+
   const openPoint = (tag: string, at: Readonly<Record<string, unknown>>): OpenPoint => ({
     tag,
     depth: stack.length,
-    latitudeDeg: numberIn(String(at['lat'] ?? ''), -90, 90),
-    longitudeDeg: numberIn(String(at['lon'] ?? ''), -180, 180),
+    latitudeDeg: placeOf(at, 'lat', 90),
+    longitudeDeg: placeOf(at, 'lon', 180),
     elevationM: null,
     timeMs: null,
     name: null,
@@ -155,6 +167,7 @@ export const gpxCollector = (): GpxCollector => {
       if (text !== null && text.length < MAX_NAME_CHARS) text += t;
     },
     root: () => root,
+    firstBad: () => firstBad,
     result,
   };
 };

@@ -4,7 +4,15 @@ import { refuse, show } from './shape.ts';
 /** A plan is a page of text; a megabyte is a hundred times the longest sensible one. */
 const MAX_PLAN_CHARS = 1_000_000;
 
-const STRINGS_AND_NON_NUMBERS = /"(?:[^"\\]|\\.)*"|-?\bInfinity\b|\bNaN\b|\bundefined\b/g;
+/**
+ * A text that lacks its closing quote ends with the file: were it no match, each quote within it would be tried anew, and
+ * a megabyte of them takes minutes.
+ */
+const STRINGS_AND_NON_NUMBERS = /"(?:[^"\\]|\\[\s\S])*"?|-?\bInfinity\b|\bNaN\b|\bundefined\b/g;
+
+/** Text in which NaN and Infinity, which are no JSON but which programs write, stand as words in quotes. */
+export const nonNumbersQuoted = (text: string): string =>
+  text.replace(STRINGS_AND_NON_NUMBERS, (m) => (m.startsWith('"') ? m : `"${m}"`));
 
 const tryParse = (text: string): Result<unknown, string> => {
   try {
@@ -29,7 +37,7 @@ export const parseJson = <T>(
   const plain = text.startsWith('\uFEFF') ? text.slice(1) : text;
   const value = tryParse(plain);
   if (value.ok) return read(value.value);
-  const quoted = tryParse(plain.replace(STRINGS_AND_NON_NUMBERS, (m) => (m.startsWith('"') ? m : `"${m}"`)));
+  const quoted = tryParse(nonNumbersQuoted(plain));
   if (quoted.ok) {
     const field = read(quoted.value);
     if (!field.ok) return field;

@@ -160,6 +160,8 @@ describe('parseRacePlan: what it refuses, and how it says so', () => {
       `{${base}, "fuel": [{"item": "gel", "atM": -3}]}`,
       'fuel[0].atM: expected metres from the start, 0 or more, found -3',
     ],
+    // Quotes without an end: looked for anew from each of them, they take minutes.
+    [`{${base}, "name": "${'\\"'.repeat(499_000)}`, 'the file: expected JSON, found text that is none'],
     [`{${base}, "shoes": NaN}`, 'the file: expected JSON, found text that is none'],
     ['[]', 'the file: expected an object, found a list of 0'],
     ['', 'the file: expected a plan as JSON, found nothing'],

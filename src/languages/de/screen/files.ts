@@ -24,7 +24,11 @@ export const files: Catalogue = {
   'no track, route or waypoint||found in a file': 'weder Track noch Route noch Wegpunkt',
   'the file': 'die Datei',
   'the log': 'die Aufzeichnung',
-  '{n} without one||points without a time': '{n} ohne Zeit',
+  'a packed file (gzip)||found in a file': 'eine gepackte Datei (gzip)',
+  'a packed file (zip)||found in a file': 'eine gepackte Datei (zip)',
+  'bytes that are no text||found in a file': 'Bytes, die kein Text sind',
+  '{n} without one: a course, no recording||points without a time':
+    '{n} ohne Zeit: eine Strecke, keine Aufzeichnung',
   '{n} characters': '{n} Zeichen',
   'a list of {n}': 'eine Liste von {n}',
   'text that begins with {start}': 'Text, der mit {start} beginnt',

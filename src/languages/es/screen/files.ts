@@ -24,7 +24,11 @@ export const files: Catalogue = {
   'no track, route or waypoint||found in a file': 'ninguna traza, ruta ni punto',
   'the file': 'el archivo',
   'the log': 'el registro',
-  '{n} without one||points without a time': '{n} sin hora',
+  'a packed file (gzip)||found in a file': 'un archivo comprimido (gzip)',
+  'a packed file (zip)||found in a file': 'un archivo comprimido (zip)',
+  'bytes that are no text||found in a file': 'bytes que no son texto',
+  '{n} without one: a course, no recording||points without a time':
+    '{n} sin hora: un recorrido, no una grabación',
   '{n} characters': '{n} caracteres',
   'a list of {n}': 'una lista de {n}',
   'text that begins with {start}': 'texto que empieza con {start}',

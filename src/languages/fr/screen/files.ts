@@ -24,7 +24,11 @@ export const files: Catalogue = {
   'no track, route or waypoint||found in a file': 'ni trace, ni itinéraire, ni point d’intérêt',
   'the file': 'le fichier',
   'the log': 'l’enregistrement',
-  '{n} without one||points without a time': '{n} sans heure',
+  'a packed file (gzip)||found in a file': 'un fichier compressé (gzip)',
+  'a packed file (zip)||found in a file': 'un fichier compressé (zip)',
+  'bytes that are no text||found in a file': 'des octets qui ne sont pas du texte',
+  '{n} without one: a course, no recording||points without a time':
+    '{n} sans heure : un parcours, pas un enregistrement',
   '{n} characters': '{n} caractères',
   'a list of {n}': 'une liste de {n}',
   'text that begins with {start}': 'du texte qui commence par {start}',

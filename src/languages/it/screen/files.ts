@@ -24,7 +24,11 @@ export const files: Catalogue = {
   'no track, route or waypoint||found in a file': 'nessuna traccia, rotta o punto',
   'the file': 'il file',
   'the log': 'il registro',
-  '{n} without one||points without a time': '{n} senza ora',
+  'a packed file (gzip)||found in a file': 'un file compresso (gzip)',
+  'a packed file (zip)||found in a file': 'un file compresso (zip)',
+  'bytes that are no text||found in a file': 'byte che non sono testo',
+  '{n} without one: a course, no recording||points without a time':
+    '{n} senza ora: un percorso, non una registrazione',
   '{n} characters': '{n} caratteri',
   'a list of {n}': 'una lista di {n}',
   'text that begins with {start}': 'testo che comincia con {start}',

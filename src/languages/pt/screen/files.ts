@@ -24,7 +24,11 @@ export const files: Catalogue = {
   'no track, route or waypoint||found in a file': 'nenhuma trilha, rota ou ponto',
   'the file': 'o arquivo',
   'the log': 'o registro',
-  '{n} without one||points without a time': '{n} sem hora',
+  'a packed file (gzip)||found in a file': 'um arquivo compactado (gzip)',
+  'a packed file (zip)||found in a file': 'um arquivo compactado (zip)',
+  'bytes that are no text||found in a file': 'bytes que não são texto',
+  '{n} without one: a course, no recording||points without a time':
+    '{n} sem hora: um percurso, não uma gravação',
   '{n} characters': '{n} caracteres',
   'a list of {n}': 'uma lista de {n}',
   'text that begins with {start}': 'texto que começa com {start}',
