@@ -1,6 +1,8 @@
 import { parseGpx } from '../core/course/gpx.ts';
 import { thinned } from '../core/course/gpxThin.ts';
 import { type LinePoint, measureLine } from '../core/course/line.ts';
+import { tidy } from '../core/course/tidy.ts';
+import { legM } from '../core/geo/ruler.ts';
 import { asImported } from '../core/plan/importedPlan.ts';
 import { parsePlanFile } from '../core/plan/parseRacePlan.ts';
 import { withLanguage } from '../core/plan/planLanguage.ts';
@@ -29,22 +31,52 @@ const ENGLISH: Unnamed = { name: 'Imported run', language: 'en' };
 /** Degrees to six decimals are a decimetre. */
 const DECIMALS = 6;
 
+/** Nobody runs so fast: a receiver's memory of another place, not a leg. */
+const QUICKEST_MPS = 12;
+
+type Timed = LinePoint & { readonly timeMs: number };
+
+/** The way that was run: without a fix from the receiver's memory at its beginning, or points thrown aside on it. */
+const wayOf = (inputs: readonly RunInput[]): readonly LinePoint[] => {
+  const fixes = inputs.flatMap((i): Timed[] =>
+    i.type === 'fix' ? [{ ...i.fix, elevationM: i.fix.altitudeM, timeMs: i.atMs }] : [],
+  );
+  const begun = fixes.findIndex((p, i) => {
+    const next = fixes[i + 1];
+    return next !== undefined && legM(p, next) * 1000 <= QUICKEST_MPS * (next.timeMs - p.timeMs);
+  });
+  return thinned(tidy(fixes.slice(Math.max(0, begun))));
+};
+
+/** A run that is none: shorter than a review could say anything about, or not to be run. */
+const NO_RUN: DoorError = {
+  place: 'the file',
+  expected: 'a run of at least 500 m and a minute',
+  found: 'less',
+};
+const tooQuick = (distanceM: number, goalS: number): DoorError => ({
+  place: 'the file',
+  expected: 'a run at a pace that a human can run',
+  found: `${(distanceM / 1000).toFixed(1)} km, ${(goalS / 60).toFixed(1)} min`,
+});
+
 /**
  * The plan file of a run that came without one: its own way in its own time, so that its review is of evenness. The way is
  * its course: without it the distance is reckoned from the fixes, comes out shorter than the track that wanders, and the
  * run would seem broken off.
  */
-const ownPlanFile = (name: string, language: string, inputs: readonly RunInput[]): string | null => {
-  const fixes = inputs.flatMap((i): LinePoint[] =>
-    i.type === 'fix' ? [{ ...i.fix, elevationM: i.fix.altitudeM }] : [],
-  );
-  const points = thinned(fixes);
+const ownPlanFile = (
+  name: string,
+  language: string,
+  inputs: readonly RunInput[],
+): Result<string, DoorError> => {
+  const points = wayOf(inputs);
   const line = measureLine(points, 1);
   const [first, last] = [inputs[0], inputs.at(-1)];
-  if (line === null || first === undefined || last === undefined || line.recordedM < 500) return null;
+  if (line === null || first === undefined || last === undefined || line.recordedM < 500) return err(NO_RUN);
   const start = inputs.find((i) => i.type === 'event' && i.event === 'start');
   const goalS = (last.atMs - (start ?? first).atMs) / 1000;
-  if (!(goalS > 60)) return null;
+  if (!(goalS > 60)) return err(NO_RUN);
   const distanceM = Math.round(line.recordedM);
   const plan = { version: 1, kind: 'race', name, distanceM, goalS: Math.round(goalS), pacing: 'pace' };
   const way = points.map((p) => [
@@ -53,8 +85,10 @@ const ownPlanFile = (name: string, language: string, inputs: readonly RunInput[]
     p.elevationM,
   ]);
   const withWay = JSON.stringify({ ...plan, course: { points: way } });
-  const text = parsePlanFile(withWay).ok ? withWay : JSON.stringify(plan);
-  return withLanguage(asImported(`${text}\n`), language);
+  const text = [withWay, JSON.stringify(plan)].find((plain) => parsePlanFile(plain).ok);
+  return text === undefined
+    ? err(tooQuick(distanceM, goalS))
+    : ok(withLanguage(asImported(`${text}\n`), language));
 };
 
 /** Enough of a foreign file to tell which one was taken by mistake. */
@@ -70,11 +104,12 @@ const keptOf = (
   inputs: readonly RunInput[],
   planFile: string | null,
 ): Result<KeptRun, DoorError> => {
-  const plan = planFile ?? ownPlanFile(name, language, inputs);
+  const plan = planFile === null ? ownPlanFile(name, language, inputs) : ok(planFile);
   const first = inputs[0];
-  if (plan === null || first === undefined)
-    return err({ place: 'the file', expected: 'a run of at least 500 m and a minute', found: 'less' });
-  return ok({ id: Math.round(first.atMs), planFile: plan, lines: inputs.map(writeLogLine) });
+  if (!plan.ok) return plan;
+  return first === undefined
+    ? err(NO_RUN)
+    : ok({ id: Math.round(first.atMs), planFile: plan.value, lines: inputs.map(writeLogLine) });
 };
 
 /**

@@ -8,6 +8,7 @@ export const files: Catalogue = {
   'at most 64 MB of fixes': 'höchstens 64 MB Positionen',
   'a fix or an event as a JSON object': 'eine Position oder ein Ereignis als JSON-Objekt',
   'a run of at least 500 m and a minute': 'ein Lauf von mindestens 500 m und einer Minute',
+  'a run at a pace that a human can run': 'ein Lauf in einem Tempo, das ein Mensch laufen kann',
   'a track whose points have a time': 'ein Track, dessen Punkte eine Zeit haben',
   'coords.latitude in degrees, -90 to 90': 'coords.latitude in Grad, −90 bis 90',
   'coords.longitude in degrees, -180 to 180': 'coords.longitude in Grad, −180 bis 180',

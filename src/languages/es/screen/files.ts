@@ -8,6 +8,7 @@ export const files: Catalogue = {
   'at most 64 MB of fixes': '64 MB de posiciones como mucho',
   'a fix or an event as a JSON object': 'una posición o un suceso como objeto JSON',
   'a run of at least 500 m and a minute': 'una carrera de al menos 500 m y un minuto',
+  'a run at a pace that a human can run': 'una carrera a un ritmo que una persona puede correr',
   'a track whose points have a time': 'una traza cuyos puntos tengan hora',
   'coords.latitude in degrees, -90 to 90': 'coords.latitude en grados, de -90 a 90',
   'coords.longitude in degrees, -180 to 180': 'coords.longitude en grados, de -180 a 180',

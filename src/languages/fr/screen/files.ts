@@ -8,6 +8,7 @@ export const files: Catalogue = {
   'at most 64 MB of fixes': '64 Mo de positions au plus',
   'a fix or an event as a JSON object': 'une position ou un événement en objet JSON',
   'a run of at least 500 m and a minute': 'une sortie d’au moins 500 m et une minute',
+  'a run at a pace that a human can run': 'une sortie à une allure qu’un humain peut tenir',
   'a track whose points have a time': 'une trace dont les points ont une heure',
   'coords.latitude in degrees, -90 to 90': 'coords.latitude en degrés, −90 à 90',
   'coords.longitude in degrees, -180 to 180': 'coords.longitude en degrés, −180 à 180',

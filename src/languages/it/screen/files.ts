@@ -8,6 +8,7 @@ export const files: Catalogue = {
   'at most 64 MB of fixes': 'al massimo 64 MB di posizioni',
   'a fix or an event as a JSON object': 'una posizione o un evento come oggetto JSON',
   'a run of at least 500 m and a minute': 'una corsa di almeno 500 m e un minuto',
+  'a run at a pace that a human can run': 'una corsa a un passo che una persona può correre',
   'a track whose points have a time': 'una traccia i cui punti abbiano un’ora',
   'coords.latitude in degrees, -90 to 90': 'coords.latitude in gradi, da -90 a 90',
   'coords.longitude in degrees, -180 to 180': 'coords.longitude in gradi, da -180 a 180',

@@ -8,6 +8,7 @@ export const files: Catalogue = {
   'at most 64 MB of fixes': 'no máximo 64 MB de posições',
   'a fix or an event as a JSON object': 'uma posição ou um evento como objeto JSON',
   'a run of at least 500 m and a minute': 'uma corrida de ao menos 500 m e um minuto',
+  'a run at a pace that a human can run': 'uma corrida num ritmo que uma pessoa consegue correr',
   'a track whose points have a time': 'uma trilha cujos pontos têm hora',
   'coords.latitude in degrees, -90 to 90': 'coords.latitude em graus, -90 a 90',
   'coords.longitude in degrees, -180 to 180': 'coords.longitude em graus, -180 a 180',
