@@ -1,4 +1,4 @@
-import { leaderOf } from './contenders.ts';
+import { leaderOf, standing } from './contenders.ts';
 import * as course from './courseState.ts';
 import { wayOfTrack } from './courseTracker.ts';
 import { freeBeliefAt } from './freeTracker.ts';
@@ -24,7 +24,7 @@ export const beliefAt = (state: EstimatorState, atMs: number) => {
     let weights = 0;
     let spread = 0;
     for (const c of belief.contenders) {
-      const w = Math.exp(c.score - leader.score);
+      const w = Math.exp(Math.min(0, standing(c) - standing(leader)));
       weights += w;
       spread += w * (course.distanceOf(c.track.g) - course.distanceOf(leader.track.g)) ** 2;
     }

@@ -17,6 +17,8 @@ export interface Contender {
   readonly track: CourseTrack;
   /** Sum of the fits of late, fading; only differences between contenders mean anything. */
   readonly score: number;
+  /** Log of how likely the place was when it was found, before any fit; absent: as likely as any. It does not fade. */
+  readonly odds?: number;
 }
 
 /** What was seen longer ago than this says little about which contender is right now. */
@@ -32,7 +34,8 @@ const MOST = 6;
  * where both directions are the same road, it never is.
  */
 const REVERSED_BEHIND = 8;
-const standing = (c: Contender): number => c.score - (c.reversed ? REVERSED_BEHIND : 0);
+export const standing = (c: Contender): number =>
+  c.score + (c.odds ?? 0) - (c.reversed ? REVERSED_BEHIND : 0);
 
 export const leaderOf = (contenders: readonly Contender[]): Contender =>
   contenders.reduce((best, c) => (standing(c) > standing(best) ? c : best));
@@ -65,6 +68,7 @@ export const takeFixAll = (
 
 /** How far from the line a fix may fall and still be of that place. */
 const ASIDE_MAX_M = 50;
+const ASIDE_SD_M = 15;
 /** The runner may have gone this much faster or slower than believed while nothing was seen. */
 const SPEED_DOUBT = 0.35;
 const SPARE_M = 40;
@@ -74,6 +78,21 @@ const NEWCOMER_SD_M = 12;
 const ELSEWHERE_M = 80;
 /** A newcomer must earn its place: it starts this far behind the leader. */
 const NEWCOMER_BEHIND = 3;
+/** Most runners hold their pace in the dark to about this share; few do not, and then anything may be (logs of chances). */
+const HELD_SHARE = 0.04;
+const NOT_HELD = -3;
+const ANYWHERE = -5;
+/** Where the runner is found as expected, places that take a wonder are not looked at. */
+const EXPECTED = -1.5;
+const WONDER = -4.5;
+
+/** Log of how likely the runner is so far from where they were believed, against where they were believed. */
+const oddsAt = (offM: number, sdM: number, unseenM: number): number => {
+  const heldM = SPARE_M + HELD_SHARE * unseenM;
+  const held = -((offM / heldM) ** 2) / 2;
+  const notHeld = NOT_HELD - Math.log(Math.max(1, sdM / heldM)) - (offM / Math.max(sdM, heldM)) ** 2 / 2;
+  return Math.max(held, notHeld, ANYWHERE);
+};
 
 const cornersBefore = (line: CourseLine, alongM: number): number =>
   line.corners.filter((c) => c.alongM <= alongM).length;
@@ -97,25 +116,11 @@ export const newcomers = (
 const isAnotherWay = (a: CourseLine, b: CourseLine, s: number): boolean =>
   Math.hypot(eastAtM(a, s) - eastAtM(b, s), northAtM(a, s) - northAtM(b, s)) > ASIDE_MAX_M;
 
-const newcomersOn = (
-  line: CourseLine,
-  reversed: boolean,
-  leader: Contender,
-  fix: PlaneFix,
-  unseenS: number,
-): readonly Contender[] => {
-  const { track } = leader;
-  const g = track.g;
-  const here = course.distanceOf(g) + (g.x[course.LINE] as number);
-  const reach =
-    SPARE_M +
-    3 * Math.sqrt(course.distanceVarOf(g)) +
-    SPEED_DOUBT * Math.max(1.5, course.speedOf(g, track.hills)) * unseenS;
-  const from = Math.max(0, here - reach);
-  const to = Math.min(line.officialM, here + reach);
+/** Places along a line, between two, that lie nearer to a fix than those on either side of them. */
+const nearPlaces = (line: CourseLine, fix: PlaneFix, from: number, to: number): Found[] => {
   const asideAt = (s: number): number =>
     Math.hypot(fix.eastM - eastAtM(line, s), fix.northM - northAtM(line, s));
-  const found: { s: number; aside: number }[] = [];
+  const found: Found[] = [];
   let before = Number.POSITIVE_INFINITY;
   let aside = asideAt(from);
   for (let s = from; s <= to; s += STEP_M) {
@@ -124,21 +129,51 @@ const newcomersOn = (
     before = aside;
     aside = after;
   }
-  const hills = line === leader.line ? track.hills : hillsAlong(line);
-  return found
-    .filter(({ s }) =>
-      line === leader.line ? Math.abs(s - here) > ELSEWHERE_M : isAnotherWay(leader.line, line, s),
-    )
-    .sort((a, b) => a.aside - b.aside)
+  return found;
+};
+
+interface Found {
+  readonly s: number;
+  readonly aside: number;
+}
+
+const newcomersOn = (
+  line: CourseLine,
+  reversed: boolean,
+  leader: Contender,
+  fix: PlaneFix,
+  unseenS: number,
+): readonly Contender[] => {
+  const { g, hills } = leader.track;
+  const here = course.distanceOf(g) + (g.x[course.LINE] as number);
+  const sdM = Math.sqrt(course.distanceVarOf(g));
+  const unseenM = Math.max(1.5, course.speedOf(g, hills)) * unseenS;
+  const reach = SPARE_M + 3 * sdM + SPEED_DOUBT * unseenM;
+  const isElsewhere = ({ s }: Found): boolean =>
+    line === leader.line ? Math.abs(s - here) > ELSEWHERE_M : isAnotherWay(leader.line, line, s);
+  const places = nearPlaces(line, fix, Math.max(0, here - reach), Math.min(line.officialM, here + reach))
+    .filter(isElsewhere)
+    .map(({ s, aside }) => ({ s, odds: oddsAt(s - here, sdM, unseenM), aside2: (aside / ASIDE_SD_M) ** 2 }))
+    .sort((a, b) => a.aside2 / 2 - a.odds - (b.aside2 / 2 - b.odds));
+  const isExpected = places.some((p) => p.odds > EXPECTED);
+  return places
+    .filter((p) => !isExpected || p.odds > WONDER)
     .slice(0, MOST / 2)
-    .map(({ s }) => {
+    .map(({ s, odds }) => {
       const moved = copyOf(g);
       course.placeAt(moved, s, NEWCOMER_SD_M);
       return {
         line,
         reversed,
-        track: { ...track, g: moved, hills, passed: cornersBefore(line, s), refusedS: 0 },
+        track: {
+          ...leader.track,
+          g: moved,
+          hills: line === leader.line ? hills : hillsAlong(line),
+          passed: cornersBefore(line, s),
+          firstRefused: null,
+        },
         score: leader.score - NEWCOMER_BEHIND,
+        odds: odds + (leader.odds ?? 0),
       };
     });
 };

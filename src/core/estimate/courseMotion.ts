@@ -64,9 +64,10 @@ export const advance = (
   const qSlow = air.slowSdM ** 2 * (1 - slow * slow);
   const qQuick = air.quickSdM ** 2 * (1 - quick * quick);
   const qAside = runner.ASIDE_SD_M ** 2 * (1 - aside * aside);
+  const unseen = runner.unseen(levelSpeedOf(g), dtS);
   const q = [
-    (qWaver * dtS * dtS) / 3,
-    runner.BASE_WALK_MPS_PER_SQRT_S ** 2 * dtS,
+    (qWaver * dtS * dtS) / 3 + unseen.m ** 2,
+    runner.BASE_WALK_MPS_PER_SQRT_S ** 2 * dtS + unseen.mps ** 2,
     qWaver + restlessVar / 2,
     runner.HILL_WALK_PER_SQRT_S ** 2 * dtS,
     from < line.officialM ? Math.max(0, doubtAtM2(line, from + stepM) - doubtAtM2(line, from)) : 0,

@@ -26,8 +26,6 @@ export interface CourseTrack {
   /** Weight of that mean, in seconds of evidence. */
   readonly evidenceS: number;
   readonly doppler: Doppler;
-  /** For how long positions have disagreed with the belief. */
-  readonly refusedS: number;
   /** The first of the readings refused in a row; null while readings are used. */
   readonly firstRefused: PlaneFix | null;
   /** Log of how well the latest fix fitted, bounded below: to weigh rival tracks by. */
@@ -40,6 +38,8 @@ const PRIOR_S = 60;
 const MEMORY_S = 500;
 /** A fix this far out (squared Mahalanobis distance, 2 degrees of freedom: one in 8000) is not of this belief. */
 const GATE2 = 18;
+/** However wide the belief, a line that bends leads nowhere from so far off: such a place is looked for along the line. */
+const LEAP_M = 100;
 /** Bursts last 10 to 40 s; readings that disagree for longer are right and the belief is wrong. */
 const PATIENCE_S = 40;
 /** A change of speed is noticed so late. */
@@ -82,7 +82,6 @@ export const beginTrack = (
   acrossM2: prior.slowSdM ** 2 + ASIDE_SD_M ** 2,
   evidenceS: PRIOR_S,
   doppler: firstDoppler,
-  refusedS: 0,
   firstRefused: null,
   fit: 0,
 });
@@ -146,21 +145,20 @@ export const takeFix = (
   const bound = 3 * Math.sqrt(t.acrossM2);
   const seen = Math.min(across ** 2, bound ** 2);
   const acrossM2 = t.acrossM2 + Math.min(1, dtS / evidenceS) * (seen - t.acrossM2);
-  if (fit.distance2 > GATE2) {
-    const refusedS = t.refusedS + dtS;
+  const away = Math.hypot(fit.innovationEastM, fit.innovationNorthM);
+  if (fit.distance2 > GATE2 || away > LEAP_M) {
     const first = t.firstRefused ?? fix;
-    const away = Math.hypot(fit.innovationEastM, fit.innovationNorthM);
     const seenS = (fix.timeMs - first.timeMs) / 1000;
     const otherMps = Math.abs(speedSince(first, fix) - course.speedOf(g, t.hills));
     if (fix.speedMps === null && seenS >= OTHER_SPEED_S && otherMps > OTHER_SPEED_MPS) {
       // A receiver that errs goes along with the runner; these readings stand, or run away: so does the runner.
       course.loosenSpeed(g, Math.min(otherMps, CHANGE_MPS));
       course.loosenPlace(g, away, 0);
-    } else if (refusedS < PATIENCE_S) {
-      return { track: { ...base, acrossM2, evidenceS, refusedS, firstRefused: first }, used: false };
+    } else if (seenS < PATIENCE_S) {
+      return { track: { ...base, acrossM2, evidenceS, firstRefused: first }, used: false };
     } else course.loosenPlace(g, away, away);
   }
   readings.takePosition(g, road, expected, fix);
   readings.boundLag(g);
-  return { track: { ...base, acrossM2, evidenceS, refusedS: 0, firstRefused: null }, used: true };
+  return { track: { ...base, acrossM2, evidenceS, firstRefused: null }, used: true };
 };

@@ -94,9 +94,10 @@ export const advance = (g: Gaussian, dtS: number, restlessVar = 0): void => {
   q[EAST] = PLACE_WALK_M2_PER_S * dtS;
   q[NORTH] = PLACE_WALK_M2_PER_S * dtS;
   q[HEADING] = TURN_RAD_PER_SQRT_S ** 2 * dtS * Math.min(1, Math.max(0.1, v / 3));
-  q[BASE] = runner.BASE_WALK_MPS_PER_SQRT_S ** 2 * dtS;
+  const unseen = runner.unseen(v, dtS);
+  q[BASE] = runner.BASE_WALK_MPS_PER_SQRT_S ** 2 * dtS + unseen.mps ** 2;
   q[WAVER] = qWaver + restlessVar / 2;
-  q[S] = (qWaver * dtS * dtS) / 3;
+  q[S] = (qWaver * dtS * dtS) / 3 + unseen.m ** 2;
   predict(g, [1, 1, 1, 1, waver, 1, 1, 1], couplings, q);
   // The step itself is not linear in the heading: the mean moves along it.
   for (const [i, x] of mean.entries()) g.x[i] = x;
