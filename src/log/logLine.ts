@@ -60,6 +60,11 @@ export interface LineFault {
 
 /** Quicker than any runner; a receiver that claims more is not to be believed. */
 const MAX_SPEED_MPS = 30;
+/** A fix this bad says nothing of where one is; squares of what a broken receiver may state beyond it are no numbers. */
+const WORST_ACCURACY_M = 1_000_000;
+/** Dead Sea shore to above the highest pass, as in GPX files. */
+const LOWEST_M = -500;
+const HIGHEST_M = 9000;
 /** Nobody takes ten steps a second. */
 const MAX_STEP_HZ = 10;
 const MAX_STEPS_PER_MIN = 600;
@@ -89,6 +94,7 @@ const fixOf = (coords: Readonly<Record<string, unknown>>, times: Times): LogEntr
   const longitudeDeg = numberIn(coords['longitude'], -180, 180);
   if (longitudeDeg === null) return fault('coords.longitude in degrees, -180 to 180', coords['longitude']);
   if (latitudeDeg === 0 && longitudeDeg === 0) return fault('a position', '0, 0: a receiver without one');
+  const accuracyM = numberIn(coords['accuracy'], 0, Number.MAX_VALUE);
   return {
     ...times,
     type: 'fix',
@@ -96,9 +102,9 @@ const fixOf = (coords: Readonly<Record<string, unknown>>, times: Times): LogEntr
       timestampMs: times.timestampMs,
       latitudeDeg,
       longitudeDeg,
-      accuracyM: numberIn(coords['accuracy'], 0, Number.MAX_VALUE),
+      accuracyM: accuracyM === null ? null : Math.min(accuracyM, WORST_ACCURACY_M),
       speedMps: numberIn(coords['speed'], 0, MAX_SPEED_MPS),
-      altitudeM: numberIn(coords['altitude'], -Number.MAX_VALUE, Number.MAX_VALUE),
+      altitudeM: numberIn(coords['altitude'], LOWEST_M, HIGHEST_M),
     },
   };
 };

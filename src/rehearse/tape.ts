@@ -55,14 +55,13 @@ const readCourse =
     if (!gpx.ok) return gpx;
     const got = courseOfGpx(gpx.value, officialM);
     if (!got.ok) return got;
-    const { recordedM, lapM } = got.value;
-    const times = lapM === null ? recordedM / officialM : 1;
+    const times = 1 + got.value.mismatch;
     return Math.max(times, 1 / times) <= MOST_TIMES_AS_LONG
       ? got
       : err({
           place: 'the file',
           expected: `a line of about ${km(officialM)}, as the plan has it`,
-          found: km(recordedM),
+          found: km(times * officialM),
         });
   };
 

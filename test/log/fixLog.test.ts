@@ -89,6 +89,8 @@ describe('parseFixLog', () => {
   it('takes what is odd beside the position for not stated', () => {
     const { inputs } = parse([fixLine(T0, { accuracy: -1, speed: 'fast', altitude: [] })]);
     expect(inputs[0]).toMatchObject({ fix: { accuracyM: null, speedMps: null, altitudeM: null } });
+    const broken = parse([fixLine(T0, { accuracy: 1e308, speed: 31, altitude: 1e308 })]).inputs[0];
+    expect(broken).toMatchObject({ fix: { accuracyM: 1e6, speedMps: null, altitudeM: null } });
   });
 
   it('reads a line in which a program wrote NaN for what it did not know', () => {
