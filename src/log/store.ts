@@ -1,4 +1,5 @@
 import { type DBSchema, type IDBPDatabase, openDB } from 'idb';
+import { writeTo } from './writeTo.ts';
 
 /** What a run began with; written once, never changed. */
 export interface RunHead {
@@ -135,10 +136,7 @@ export const createLogStore = (open: typeof connect = connect): LogStore => {
         await Promise.all([tx.store.put(head), tx.done]);
       }),
     append: (batch, durability) =>
-      withDb(async (db) => {
-        const tx = db.transaction('batches', 'readwrite', { durability });
-        await Promise.all([tx.store.add(batch), tx.done]);
-      }),
+      withDb((db) => writeTo(db, 'batches', durability, (store) => store.add(batch))),
     heads: () => withDb(async (db) => (await db.getAll('heads')).reverse()),
     batches: (run) => withDb((db) => db.getAllFromIndex('batches', 'run', run)),
     lastBatch: (run) =>
@@ -147,10 +145,7 @@ export const createLogStore = (open: typeof connect = connect): LogStore => {
         return cursor?.value ?? null;
       }),
     keepSnapshot: (snapshot) =>
-      withDb(async (db) => {
-        const tx = db.transaction('snapshots', 'readwrite', { durability: 'relaxed' });
-        await Promise.all([tx.store.put(snapshot), tx.done]);
-      }),
+      withDb((db) => writeTo(db, 'snapshots', 'relaxed', (store) => store.put(snapshot))),
     snapshot: (run) => withDb(async (db) => (await db.get('snapshots', run)) ?? null),
     remove: (run) =>
       withDb(async (db) => {
