@@ -24,7 +24,8 @@ import { createSayAfter } from './sayAfter.ts';
 export interface LivePractice {
   readonly config: PracticeConfig;
   readonly view: ReadonlySignal<PracticeView>;
-  readonly calls: ReadonlySignal<readonly Call[]>;
+  /** What was called last, for the screen; the whole book of calls is the review's, from the log. */
+  readonly lastCall: ReadonlySignal<Call | null>;
   readonly reception: ReadonlySignal<Reception>;
   readonly press: (event: EventName) => void;
   /** From a belt or a foot pod. */
@@ -48,8 +49,8 @@ export interface LivePracticeParts {
   readonly record: (input: RunInput) => void;
   /** The session is over and its last call is heard out. */
   readonly onOver: () => void;
-  /** What came in before the page was closed: it is folded, not recorded and not said again. */
-  readonly past?: readonly RunInput[];
+  /** What came in before the page was closed, asked for once: it is folded, not recorded and not said again. */
+  readonly past?: () => readonly RunInput[] | null;
   /** How much is to be said from the start on; absent: as usual, or as the log has it. */
   readonly talk?: Talk;
 }
@@ -74,12 +75,12 @@ export const saidAfterwards =
 
 export const startLivePractice = (parts: LivePracticeParts): LivePractice => {
   const { config, clock, time, ear } = parts;
-  let practice = (parts.past ?? []).reduce(
+  let practice = (parts.past?.() ?? []).reduce(
     (before, input) => practiceStep(before, input).practice,
     beginPractice(config),
   );
   const view = signal(practiceView(practice, clock.nowMs()));
-  const calls = signal<readonly Call[]>([]);
+  const lastCall = signal<Call | null>(null);
   const reception = signal<Reception>('waiting');
   const mouth = createSayAfter({ ear, clock, afterwards: saidAfterwards(config.voice) });
   let shownMs = 0;
@@ -91,7 +92,7 @@ export const startLivePractice = (parts: LivePracticeParts): LivePractice => {
     const next = practiceStep(practice, input);
     practice = next.practice;
     if (next.calls.length === 0) return;
-    calls.value = [...calls.value, ...next.calls];
+    lastCall.value = next.calls.at(-1) ?? null;
     for (const call of next.calls) {
       mouth.say(call);
       parts.buzz(call, clock.pageMs(call.startMs));
@@ -136,7 +137,7 @@ export const startLivePractice = (parts: LivePracticeParts): LivePractice => {
   return {
     config,
     view,
-    calls,
+    lastCall,
     reception,
     press: (event) => {
       const nowMs = clock.nowMs();

@@ -21,6 +21,7 @@ import type { Bluetooth, LinkState } from '../sensors/bluetooth/link.ts';
 import { type FixWatchPorts, watchFixes } from '../sensors/geolocation.ts';
 import type { PageTime } from '../voice/device/pageTime.ts';
 import type { Speaker } from '../voice/device/speaker.ts';
+import { handOver } from './handOver.ts';
 import { nextAtMs } from './nextAt.ts';
 import type { PodShelf } from './podShelf.ts';
 import { createBody } from './practiceBody.ts';
@@ -186,8 +187,7 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
       onKeeping: (keeping) => {
         if (keeping !== 'stored') said.value = message('This device does not keep the log of this session.');
       },
-      past: past?.lines ?? [],
-      isNew: past === null,
+      storedLines: past?.lines.length ?? null,
     });
     record = made;
     const live = startLivePractice({
@@ -202,7 +202,9 @@ export const createPracticeModel = (parts: PracticeParts): PracticeModel => {
       onOver: end,
       ...(past === null
         ? { talk: parts.talk?.() ?? 'normal' }
-        : { past: [...inputsOf(past.lines), { type: 'clock', atMs: past.last.engineMs } as const] }),
+        : {
+            past: handOver([...inputsOf(past.lines), { type: 'clock', atMs: past.last.engineMs } as const]),
+          }),
     });
     current.value = live;
     stopSound();

@@ -2,6 +2,7 @@ import type { RunConfig } from '../core/run/run.ts';
 import type { RunInput } from '../core/run/settings.ts';
 import { parseFixLog } from '../log/fixLog.ts';
 import { type LogStore, linesOf, type RunHead, type RunSnapshot } from '../log/store.ts';
+import { handOver } from './handOver.ts';
 import type { Folded, RunCell } from './runCell.ts';
 import type { ClockPair } from './runClock.ts';
 
@@ -48,6 +49,15 @@ export const refoldRun = (unfinished: Unfinished, build: string, cell: RunCell):
   if (usable) cell.restore(snapshot.folded as Folded);
   cell.refold(inputsOf(usable ? lines.slice(snapshot.lines) : lines));
   cell.refold([{ type: 'clock', atMs: last.engineMs }]);
+};
+
+/** The same for later, once: then the log's lines are let go of, megabytes after some hours. */
+export const refolding = (unfinished: Unfinished, build: string): ((cell: RunCell) => void) => {
+  const left = handOver(unfinished);
+  return (cell) => {
+    const past = left();
+    if (past !== null) refoldRun(past, build, cell);
+  };
 };
 
 /** What a run's head holds, read again; null where this build cannot. */

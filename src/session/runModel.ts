@@ -12,7 +12,7 @@ import type { PageTime } from '../voice/device/pageTime.ts';
 import type { Speaker } from '../voice/device/speaker.ts';
 import { type LiveRun, startLiveRun } from './liveRun.ts';
 import { workButtons } from './lockScreen.ts';
-import { findUnfinished, type ReadConfig, refoldRun, type Unfinished } from './recovery.ts';
+import { findUnfinished, type ReadConfig, refolding, type Unfinished } from './recovery.ts';
 import type { RunChoices } from './runChoices.ts';
 import { originAfter, type RunClock, runClockOf } from './runClock.ts';
 import type { RunLead } from './runLead.ts';
@@ -141,8 +141,7 @@ export const createRunModel = (parts: RunParts): RunModel => {
       build: parts.build,
       foldedNow: () => run?.cell.folded() ?? null,
       onKeeping,
-      past: past?.lines ?? [],
-      isNew: past === null,
+      storedLines: past?.lines.length ?? null,
     });
     const { add, called } = record;
     run = startLiveRun({
@@ -157,9 +156,7 @@ export const createRunModel = (parts: RunParts): RunModel => {
       onOver: end,
       wallMs,
       // What was chosen for a run that goes on is in its log.
-      ...(past === null
-        ? { talk: parts.choices.talk.value }
-        : { refold: (cell) => refoldRun(past, parts.build, cell) }),
+      ...(past === null ? { talk: parts.choices.talk.value } : { refold: refolding(past, parts.build) }),
     });
     current.value = run;
     const { sense } = run;

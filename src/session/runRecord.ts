@@ -29,9 +29,8 @@ export interface RecordParts {
   readonly build: string;
   readonly foldedNow: () => Folded | null;
   readonly onKeeping: (keeping: Keeping) => void;
-  /** Lines that are in the store already. */
-  readonly past: readonly string[];
-  readonly isNew: boolean;
+  /** How many lines of this run are in the store already; null for a new one. */
+  readonly storedLines: number | null;
 }
 
 /** At most this much of a run is lost when its page is killed. A relaxed write takes about 2 ms (web-platform-tests 18817). */
@@ -42,7 +41,7 @@ const SNAPSHOT_MS = 60_000;
 const MILESTONES: readonly Call['saying']['kind'][] = ['start', 'checkpoint', 'finish'];
 
 export const startRecord = (parts: RecordParts): RunRecord => {
-  let count = parts.past.length;
+  let count = parts.storedLines ?? 0;
   let ended = false;
   let last: Promise<void> = Promise.resolve();
   const recorder = createRecorder({
@@ -50,7 +49,7 @@ export const startRecord = (parts: RecordParts): RunRecord => {
     head: parts.head,
     clocks: parts.clocks,
     onKeeping: parts.onKeeping,
-    ...(parts.isNew ? {} : { stored: parts.past.length }),
+    ...(parts.storedLines === null ? {} : { stored: parts.storedLines }),
   });
 
   const snapshot = async (): Promise<void> => {

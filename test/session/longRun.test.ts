@@ -59,8 +59,7 @@ test('six hours at a fix a second leave no more behind than one', async () => {
     build: 'this',
     foldedNow: () => run?.cell.folded() ?? null,
     onKeeping: () => {},
-    past: [],
-    isNew: true,
+    storedLines: null,
   });
   const ear = pretendEar(time);
   run = startLiveRun({

@@ -75,7 +75,7 @@ export const LegFace = ({ model, practice }: { model: PracticeModel; practice: L
           )}
         </>
       )}
-      <p role="status">{practice.calls.value.at(-1)?.utterance.text ?? ''}</p>
+      <p role="status">{practice.lastCall.value?.utterance.text ?? ''}</p>
       {view.phase === 'running' ? (
         <HoldButton label={t('Hold to stop')} holdMs={STOP_HOLD_MS} onHold={() => practice.press('stop')} />
       ) : (
