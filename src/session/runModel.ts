@@ -1,25 +1,19 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import type { Call } from '../core/cues/call.ts';
 import type { NoticeName } from '../core/cues/notice.ts';
-import type { RunConfig } from '../core/run/run.ts';
-import type { LogStore, RunHead } from '../log/store.ts';
+import type { LogStore } from '../log/store.ts';
 import type { Keeping } from '../log/storeRecorder.ts';
-import { type FixWatchPorts, watchFixes } from '../sensors/geolocation.ts';
-import { simulatedGeolocation } from '../sensors/simulatedGeolocation.ts';
+import type { FixWatchPorts } from '../sensors/geolocation.ts';
 import type { Buttons } from '../voice/device/buttons.ts';
 import type { Click } from '../voice/device/click.ts';
 import type { PageTime } from '../voice/device/pageTime.ts';
 import type { Speaker } from '../voice/device/speaker.ts';
-import { type LiveRun, startLiveRun } from './liveRun.ts';
-import { workButtons } from './lockScreen.ts';
-import { findUnfinished, type ReadConfig, refolding, type Unfinished } from './recovery.ts';
+import type { LiveRun } from './liveRun.ts';
+import { findUnfinished, type ReadConfig, type Unfinished } from './recovery.ts';
 import type { RunChoices } from './runChoices.ts';
-import { originAfter, type RunClock, runClockOf } from './runClock.ts';
 import type { RunLead } from './runLead.ts';
-import { type RunRecord, startRecord } from './runRecord.ts';
 import type { ScreenLock } from './screenLock.ts';
-import { watchSound } from './soundGap.ts';
-import { practiceTape } from './tape.ts';
+import { createUnderWay } from './underWay.ts';
 
 export interface RunModel {
   readonly current: ReadonlySignal<LiveRun | null>;
@@ -83,97 +77,14 @@ const GO_ON_MS = 30 * 60_000;
 
 export const createRunModel = (parts: RunParts): RunModel => {
   const { speaker, lock, time, store, wallMs } = parts;
-  const { geolocation, whenAllowed } = parts;
-  const receiver = { geolocation, ...(whenAllowed === undefined ? {} : { whenAllowed }) };
-  const current = signal<LiveRun | null>(null);
-  const keeping = signal<Keeping>('stored');
+  const { current, keeping, begin, record, leave } = createUnderWay(parts);
   const elsewhere = signal(false);
   const simulated = signal(false);
   const brokenOff = signal<Unfinished | null>(null);
-  let record: RunRecord | null = null;
-  let stopSound = (): void => {};
-  let stopButtons = (): void => {};
-  let stopSteps = (): void => {};
-
-  const onKeeping = (next: Keeping): void => {
-    const before = keeping.value;
-    keeping.value = next;
-    if (next !== 'stored' && before === 'stored') current.value?.notice('notStored');
-    if (next === 'stored') current.value?.notice('storedAgain');
-  };
-
-  const end = (): void => {
-    stopSound();
-    stopButtons();
-    stopSteps();
-    parts.buttons.give();
-    record?.end();
-    lock.release();
-    parts.lead.give();
-  };
-
-  const receiverOf = (head: RunHead, config: RunConfig, clock: RunClock) => {
-    if (head.simulated !== true) return receiver;
-    return {
-      geolocation: simulatedGeolocation({
-        tape: practiceTape(config.plan, config.course),
-        nowMs: clock.nowMs,
-        every: time.every,
-        startedMs: () => {
-          const phase = current.value?.view.value.phase;
-          return phase?.phase === 'running' ? phase.startMs : null;
-        },
-      }),
-    };
-  };
-
-  /** @param past  the run to go on with; null for a new one */
-  const start = (config: RunConfig, head: RunHead, past: Unfinished | null): void => {
-    const originMs = past === null ? parts.originMs : originAfter(past.last, wallMs(), time.nowMs());
-    const clock = runClockOf(time, originMs);
-    keeping.value = 'stored';
-    let run: LiveRun | null = null;
-    record = startRecord({
-      store,
-      head,
-      clocks: () => ({ engineMs: clock.nowMs(), wallMs: wallMs() }),
-      time,
-      build: parts.build,
-      foldedNow: () => run?.cell.folded() ?? null,
-      onKeeping,
-      storedLines: past?.lines.length ?? null,
-    });
-    const { add, called } = record;
-    run = startLiveRun({
-      config,
-      ear: speaker,
-      buzz: parts.buzz,
-      clock,
-      time,
-      watch: (ports) => watchFixes({ ...ports, ...receiverOf(head, config, clock) }),
-      record: add,
-      onCalls: called,
-      onOver: end,
-      wallMs,
-      // What was chosen for a run that goes on is in its log.
-      ...(past === null ? { talk: parts.choices.talk.value } : { refold: refolding(past, parts.build) }),
-    });
-    current.value = run;
-    const { sense } = run;
-    if (head.simulated !== true)
-      stopSteps =
-        parts.listenToSteps?.((stepHz) => sense({ type: 'motion', atMs: clock.nowMs(), stepHz })) ??
-        stopSteps;
-    stopButtons = workButtons(parts.buttons, run);
-    const { soundLost, soundBack } = run;
-    stopSound = watchSound(speaker.state, time, past !== null, run.notice, (isThere) =>
-      isThere ? soundBack() : soundLost(),
-    );
-  };
 
   /** What was only practised is no run: it goes when it is left, and what a closed page left of it goes with the next. */
   const forget = async (): Promise<void> => {
-    await record?.ended();
+    await record()?.ended();
     for (const { id, simulated: practised } of await store.heads()) if (practised) await store.remove(id);
   };
 
@@ -193,7 +104,7 @@ export const createRunModel = (parts: RunParts): RunModel => {
     elsewhere.value = !(await parts.lead.take());
     if (elsewhere.value) return true;
     brokenOff.value = null;
-    start(config, past.head, past);
+    begin(config, past.head, past);
     void speaker.wake();
     void lock.hold();
     return true;
@@ -223,7 +134,7 @@ export const createRunModel = (parts: RunParts): RunModel => {
       const id = Math.round(parts.originMs + time.nowMs());
       const head = { id, version: 1, planFile } as const;
       if (leads && config !== null)
-        start(config, simulated.value ? { ...head, simulated: true } : head, null);
+        begin(config, simulated.value ? { ...head, simulated: true } : head, null);
       else {
         lock.release();
         if (!leads) parts.tell('elsewhere');
@@ -256,18 +167,15 @@ export const createRunModel = (parts: RunParts): RunModel => {
     choices: parts.choices,
     click: parts.click,
     wake: speaker.wake,
-    logFile: async () => ((await record?.lines()) ?? []).map((line) => `${line}\n`).join(''),
+    logFile: async () => ((await record()?.lines()) ?? []).map((line) => `${line}\n`).join(''),
     leave: () => {
-      current.value?.close();
-      current.value = null;
-      speaker.hush();
-      end();
+      leave();
       if (simulated.value) forget().catch(() => {});
       simulated.value = false;
     },
     hidden: () => {
       current.value?.hidden();
-      record?.hidden();
+      record()?.hidden();
     },
     seenAgain: () => {
       current.value?.seenAgain();
