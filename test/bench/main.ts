@@ -32,7 +32,7 @@ const sections = {
   cost: () => printCost(),
   prepare: () => printPrepare(),
   aloud: () => printAloud(),
-  // Takes a quarter of an hour, and a machine without other work for the times by the clock.
+  // Takes twenty minutes, and a machine without other work for the times by the clock.
   page: () => printPage(quick),
   timing: () => printTiming(quick),
 };
