@@ -1,7 +1,6 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
-import type { Tone, Utterance } from '../../core/cues/voicePort.ts';
+import type { Utterance } from '../../core/cues/voicePort.ts';
 import type { Pack } from '../packs/pack.ts';
-import { renderTone } from '../tones/render.ts';
 import { audioClockOf } from './audioClock.ts';
 import { askToMixWithMusic } from './audioSession.ts';
 import { createClockLine } from './clockLine.ts';
@@ -9,7 +8,9 @@ import type { Ear, Heard } from './ear.ts';
 import { loadSound, type Output, outputNow, rebuildOutput } from './howlerDevice.ts';
 import type { PageTime } from './pageTime.ts';
 import { createPulse } from './pulse.ts';
-import { decoderShiftS, type SoundStore, scoreOf } from './score.ts';
+import { decoderShiftS } from './score.ts';
+import { createSounding } from './sounding.ts';
+import { createToneBuffers } from './toneBuffers.ts';
 
 /** `asleep`: loaded, but the browser wants a touch first, or something took the sound away. */
 export type SpeakerState = 'loading' | 'asleep' | 'ready' | 'failed';
@@ -33,20 +34,21 @@ interface PackSource {
   readonly spriteUrl: string;
 }
 
-interface Sounding {
-  readonly beginS: number;
-  readonly sources: readonly AudioBufferSourceNode[];
-}
-
-/** The context needs this long to take a source that is to start at once. */
-const SOONEST_S = 0.05;
-/** A delay that nobody hears, and that every call due at once has: the one above, on a busy page. */
-const UNHEARD_S = 0.25;
 const LOOK_EVERY_MS = 500;
 const WAKE_WITHIN_MS = 1000;
 const WAKE_LOOK_MS = 20;
 /** A runner waits this long for the voice, not longer: 1.3 MB on a slow line. */
 const LOAD_WITHIN_MS = 15_000;
+
+/** True as soon as the audio clock moves; false when it does not within a second. */
+const isMoving = async (context: AudioContext): Promise<boolean> => {
+  const fromS = context.currentTime;
+  for (let waitedMs = 0; waitedMs < WAKE_WITHIN_MS; waitedMs += WAKE_LOOK_MS) {
+    if (context.currentTime > fromS) return true;
+    await new Promise((done) => setTimeout(done, WAKE_LOOK_MS));
+  }
+  return false;
+};
 
 /**
  * Loads the pack and makes the one speaker of the page.
@@ -71,27 +73,8 @@ export const createSpeaker = (
   let forget = (): void => {};
   let shiftS = 0;
   let touched = false;
-  let sounding: Sounding[] = [];
-  let freeFromS = 0;
-  const tones = new Map<Tone, AudioBuffer>();
-
-  const toneAt =
-    (sampleRate: number) =>
-    (tone: Tone): AudioBuffer => {
-      const known = tones.get(tone);
-      if (known?.sampleRate === sampleRate) return known;
-      const samples = renderTone(tone, sampleRate);
-      const buffer = new AudioBuffer({ length: samples.length, sampleRate });
-      buffer.getChannelData(0).set(samples);
-      tones.set(tone, buffer);
-      return buffer;
-    };
-
-  const stopAll = (which: (s: Sounding) => boolean): void => {
-    for (const call of sounding.filter(which)) for (const source of call.sources) source.stop();
-    sounding = sounding.filter((call) => !which(call));
-    freeFromS = 0;
-  };
+  const sounding = createSounding();
+  const tonesAt = createToneBuffers();
 
   const resume = (output: Output): void => {
     if (output.context.state !== 'running') output.context.resume().catch(() => {});
@@ -108,7 +91,7 @@ export const createSpeaker = (
     }
     if (state.value === 'ready' && beat === 'still') {
       // What waits would come out late and stale when the sound returns.
-      stopAll(() => true);
+      sounding.stop();
       state.value = 'asleep';
     }
     if (!touched) return;
@@ -170,39 +153,20 @@ export const createSpeaker = (
     await Promise.race([loading, new Promise((done) => setTimeout(done, LOAD_WITHIN_MS))]);
     const output = outputNow();
     if (output === null) return false;
-    const fromS = output.context.currentTime;
-    for (let waitedMs = 0; waitedMs < WAKE_WITHIN_MS; waitedMs += WAKE_LOOK_MS) {
-      if (output.context.currentTime > fromS) {
-        look();
-        if (sprite !== null) state.value = 'ready';
-        return true;
-      }
-      await new Promise((done) => setTimeout(done, WAKE_LOOK_MS));
-    }
-    return false;
+    if (!(await isMoving(output.context))) return false;
+    look();
+    if (sprite !== null) state.value = 'ready';
+    return true;
   };
 
   const say = (utterance: Utterance, atPageMs: number, latestPageMs: number): Heard => {
     const output = outputNow();
     if (output === null || sprite === null || state.value !== 'ready' || output.context.state !== 'running')
       return 'silent';
-    const { context, gain } = output;
-    const store: SoundStore = { pack: spoken, sprite, shiftS, tone: toneAt(context.sampleRate) };
-    // All that takes time first: a tone may have to be rendered. Then the clock is read, and the sources are only set.
-    const notes = scoreOf(store, utterance).map((note) => {
-      const source = new AudioBufferSourceNode(context, { buffer: note.buffer });
-      source.connect(gain);
-      return { ...note, source };
-    });
-    const clock = audioClockOf(context, time.nowMs, line, unknownMs());
-    const beginS = Math.max(clock.contextTimeS(atPageMs), clock.nowS() + SOONEST_S, freeFromS);
-    // The delay of the earphones cannot be helped: it makes no call stale.
-    if (beginS > clock.plainTimeS(latestPageMs) + UNHEARD_S) return 'late';
-    for (const { source, offsetS, fromS, lengthS } of notes) source.start(beginS + offsetS, fromS, lengthS);
-    const sources = notes.map((note) => note.source);
-    sounding = [...sounding.filter((call) => call.beginS > clock.nowS() - 60), { beginS, sources }];
-    freeFromS = beginS + utterance.durationS;
-    return 'scheduled';
+    const { context } = output;
+    const store = { pack: spoken, sprite, shiftS, tone: tonesAt(context.sampleRate) };
+    const clockNow = () => audioClockOf(context, time.nowMs, line, unknownMs());
+    return sounding.set(store, output, clockNow, { utterance, atPageMs, latestPageMs });
   };
 
   begin(() => void loadOnce());
@@ -222,10 +186,7 @@ export const createSpeaker = (
       return take(source);
     },
     say,
-    takeBack: () => {
-      const nowS = outputNow()?.context.currentTime ?? 0;
-      stopAll((call) => call.beginS > nowS);
-    },
-    hush: () => stopAll(() => true),
+    takeBack: () => sounding.stop(outputNow()?.context.currentTime ?? 0),
+    hush: () => sounding.stop(),
   };
 };
