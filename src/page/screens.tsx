@@ -51,7 +51,7 @@ export const pageOf = ({ ground, before, rehearse, running, standBy, review }: P
         practice: () => <later.PracticeScreen model={practice} race={plan} runs={pastRuns} />,
         runs: () => <later.RunsScreen model={review} />,
         rehearse: () => <RehearseScreen model={rehearse} sound={<SoundState speaker={speaker} />} />,
-        run: () => <RunScreen model={run} plan={plan.plan.value} />,
+        run: () => <RunScreen model={run} plan={plan.plan.value} isExample={plan.isExample.value} />,
         ready: () => <ReadyScreen model={ready} offline={offline.state} install={install} />,
         learn: () => <later.LearnScreen model={learn} />,
         share: () => <later.ShareScreen plan={plan} />,

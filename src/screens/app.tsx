@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { t } from '../languages/text.ts';
 import { SCREEN_NAMES } from './names.ts';
+import { toContent, useKeptFocus } from './parts/focus.ts';
 import { PREPARE, SCREENS, type ScreenName } from './route.ts';
 
 /** The screen of the bar that an address belongs to. */
@@ -18,19 +19,12 @@ interface Props {
   readonly foot?: ComponentChildren;
 }
 
-/** Past the bar and the steps with one key, for whoever goes by keys. */
-const toContent = (): void => {
-  const main = document.querySelector('main');
-  if (main === null) return;
-  main.tabIndex = -1;
-  main.focus();
-};
-
 export const App = ({ route, screens, foot }: Props) => {
   const title = `${t(SCREEN_NAMES[route.value])} · Soundline`;
   useEffect(() => {
     document.title = title;
   }, [title]);
+  useKeptFocus();
   return (
     <>
       <button type="button" class="skip" onClick={toContent}>

@@ -7,6 +7,12 @@ export const PREPARE = ['goal', 'course', 'plan', 'fuel', 'day', 'paper', 'aloud
 export const ASIDE = ['ready', 'learn', 'share'] as const;
 export type ScreenName = (typeof SCREENS)[number] | (typeof PREPARE)[number] | (typeof ASIDE)[number];
 
+/** Opens the latest of the past runs at once: where a run that just ended is looked at. */
+export const LATEST_RUN = '#/runs/latest';
+
+/** Opens the rehearsal with the runner's own plan chosen. */
+export const HEAR_MINE = '#/rehearse/mine';
+
 const screenOf = (hash: string): ScreenName =>
   [...SCREENS, ...PREPARE, ...ASIDE].find((name) => hash === `#/${name}` || hash.startsWith(`#/${name}/`)) ??
   'rehearse';

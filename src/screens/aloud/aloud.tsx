@@ -1,14 +1,16 @@
 import type { DistanceUnit } from '../../core/units/units.ts';
 import { t } from '../../languages/text.ts';
 import type { AloudModel } from '../../session/aloudModel.ts';
+import type { PlanModel } from '../../session/planModel.ts';
 import { Choice } from '../form/choice.tsx';
 import { Cautions } from '../plan/fineprint.tsx';
-import { NextStep, Steps } from '../plan/steps.tsx';
+import { ExamplePlan, NextStep, Steps } from '../plan/steps.tsx';
 import { AloudLines } from './aloudLines.tsx';
 import { MakeFile } from './makeFile.tsx';
 
 interface Props {
   readonly model: AloudModel;
+  readonly plan: PlanModel;
   readonly unit: DistanceUnit;
   /** The clock that the goal is by. */
   readonly goalBy: 'own' | 'gun';
@@ -37,7 +39,7 @@ const howText = (leadS: number, goalBy: Props['goalBy']): string => {
       );
 };
 
-export const AloudScreen = ({ model, unit, goalBy }: Props) => {
+export const AloudScreen = ({ model, plan, unit, goalBy }: Props) => {
   const isRace = model.source.value === 'race';
   return (
     <main class="aloud">
@@ -50,6 +52,7 @@ export const AloudScreen = ({ model, unit, goalBy }: Props) => {
           )}
         </p>
       </header>
+      <ExamplePlan model={plan} />
       <div class="plan-sides">
         <section class="plan-form" aria-label={t('What the file is to say')}>
           <Choice

@@ -9,7 +9,7 @@ import type { Reminders } from '../../session/prepareReminders.ts';
 import { weekdayName } from '../format.ts';
 import { fileNameOf, saveFile } from '../parts/files.tsx';
 import { Cautions, Sources } from '../plan/fineprint.tsx';
-import { NextStep, Steps } from '../plan/steps.tsx';
+import { ExamplePlan, NextStep, Steps } from '../plan/steps.tsx';
 import { DayForm } from './dayForm.tsx';
 
 interface Props {
@@ -36,6 +36,7 @@ export const DayScreen = ({ model, plan, reminders }: Props) => {
           {t('From waking to the gun, by the clock.')} {awayText(sheet.daysAway)}
         </p>
       </header>
+      <ExamplePlan model={plan} />
       <div class="plan-sides">
         <section aria-label={t('What decides the day')}>
           <DayForm model={model} plan={plan} />

@@ -11,7 +11,7 @@ import type { PrepareModel } from '../../session/prepareModel.ts';
 import { distance, unitName } from '../format.ts';
 import { rich } from '../parts/rich.tsx';
 import { Cautions, Sources } from '../plan/fineprint.tsx';
-import { BadPlan, NextStep, Steps } from '../plan/steps.tsx';
+import { BadPlan, ExamplePlan, NextStep, Steps } from '../plan/steps.tsx';
 import { FuelForm } from './fuelForm.tsx';
 
 const rangeText = ({ gPerKg, grams }: MassRange): Message =>
@@ -65,6 +65,7 @@ export const FuelScreen = ({ model, plan }: { model: PrepareModel; plan: PlanMod
         <h1>{t('Fuel')}</h1>
         <p>{t('What to carry and when to take it, so that water follows. Only what you have practised.')}</p>
       </header>
+      <ExamplePlan model={plan} />
       <BadPlan model={plan} />
       <div class="plan-sides">
         <section aria-label={t('How you fuel')}>

@@ -173,16 +173,18 @@ const Meaning = ({ sheet, unit }: { sheet: GoalSheet; unit: 'km' | 'mile' }) => 
           perMile: <strong class="figure">{pace(meaning.paceSPerKm, 'mile')}</strong>,
         })}
       </p>
-      <table class="plan-table">
-        <tbody>
-          {meaning.marks.map((mark) => (
-            <tr key={mark.name} data-what={mark.name === 'finish' ? 'finish' : 'board'}>
-              <th scope="row">{markText(mark, unit)}</th>
-              <td>{durationText(mark.timeS)}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <div class="scroll-x">
+        <table class="plan-table">
+          <tbody>
+            {meaning.marks.map((mark) => (
+              <tr key={mark.name} data-what={mark.name === 'finish' ? 'finish' : 'board'}>
+                <th scope="row">{markText(mark, unit)}</th>
+                <td>{durationText(mark.timeS)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
     </section>
   );
 };

@@ -2,7 +2,7 @@ import { t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import type { PrepareModel } from '../../session/prepareModel.ts';
 import { Choice } from '../form/choice.tsx';
-import { NextStep, Steps } from '../plan/steps.tsx';
+import { ExamplePlan, NextStep, Steps } from '../plan/steps.tsx';
 import { BandPage } from './bandPage.tsx';
 import { RacePage } from './racePage.tsx';
 
@@ -20,6 +20,7 @@ export const PaperScreen = ({ model, plan }: { model: PrepareModel; plan: PlanMo
             )}
           </p>
         </header>
+        <ExamplePlan model={plan} />
         <div class="paper-tools">
           <Choice
             label={t('Boards||on the road')}

@@ -8,8 +8,9 @@ import type { PlanModel } from '../../session/planModel.ts';
 import { pace, span } from '../format.ts';
 import { fileNameOf, OpenFile, saveFile } from '../parts/files.tsx';
 import { rich } from '../parts/rich.tsx';
+import { HEAR_MINE } from '../route.ts';
 import { PlanCurve } from './planCurve.tsx';
-import { PlanForm } from './planForm.tsx';
+import { PlanDetails, PlanEssentials } from './planForm.tsx';
 import { CutOffs, PlanTable } from './planSheet.tsx';
 import { PlanShelf } from './shelf.tsx';
 import { ExamplePlan, NextStep, Steps } from './steps.tsx';
@@ -38,10 +39,7 @@ export const PlanScreen = ({ model }: { model: PlanModel }) => {
       <ExamplePlan model={model} />
       <div class="plan-sides plan-three">
         <section aria-label={t('Your plan')}>
-          <UndoBar model={model} />
-          <PlanForm model={model} />
-          <PlanShelf model={model} />
-          <PlanFiles model={model} />
+          <PlanEssentials model={model} />
         </section>
         <section class="plan-sheet plan-curve" aria-label={t('The plan as a curve')}>
           {!model.reading.value.ok && (
@@ -52,6 +50,16 @@ export const PlanScreen = ({ model }: { model: PlanModel }) => {
           <PlanCurve plan={plan} sheet={sheet.value} />
           <PlanBrings plan={plan} sheet={sheet.value} />
           <KeyTimes plan={plan} sheet={sheet.value} />
+          <p class="note">
+            {t('Kept on this device as you type. Everything else here may be left out.')}{' '}
+            <a href={HEAR_MINE}>{t('Hear my race')}</a>
+          </p>
+          <UndoBar model={model} />
+        </section>
+        <section aria-label={t('What may be left out')}>
+          <PlanDetails model={model} />
+          <PlanShelf model={model} />
+          <PlanFiles model={model} />
         </section>
         <section class="plan-sheet" aria-label={t('Schedule')}>
           <PlanTable sheet={sheet.value} plan={plan} />

@@ -12,17 +12,23 @@ import { Company, hasCompany } from './company.tsx';
 import type { PlanFields } from './planFields.ts';
 import { FuelRows, StationRows } from './supplyRows.tsx';
 
-export const PlanForm = ({ model }: { model: PlanModel }) => {
+const fieldsOf = (model: PlanModel): PlanFields => {
   const draft = model.draft.value;
   const reading = model.reading.value;
-  const unit = unitName(draft.unit);
-  const paceStep = draft.unit === 'km' ? t('s per km') : t('s per mi');
-  const set = (change: Partial<PlanDraft>): void => {
-    model.draft.value = { ...draft, ...change };
+  return {
+    draft,
+    set: (change: Partial<PlanDraft>): void => {
+      model.draft.value = { ...draft, ...change };
+    },
+    errorOf: (field: DraftField, row: number | null = null): string | null =>
+      reading.ok ? null : (reading.errors.find((e) => e.field === field && e.row === row)?.text ?? null),
+    unit: unitName(draft.unit),
   };
-  const errorOf = (field: DraftField, row: number | null = null): string | null =>
-    reading.ok ? null : (reading.errors.find((e) => e.field === field && e.row === row)?.text ?? null);
-  const fields: PlanFields = { draft, set, errorOf, unit };
+};
+
+/** What makes a plan: with a race and a goal it is one. */
+export const PlanEssentials = ({ model }: { model: PlanModel }) => {
+  const { draft, set, errorOf, unit } = fieldsOf(model);
   const preset = presetAt(Number(draft.distance) * metresPer(draft.unit));
 
   return (
@@ -69,6 +75,18 @@ export const PlanForm = ({ model }: { model: PlanModel }) => {
           model.draft.value = inUnit(draft, to);
         }}
       />
+    </Form>
+  );
+};
+
+/** What a plan may hold besides: how the race is begun and ended, what is called and taken where, who else runs. */
+export const PlanDetails = ({ model }: { model: PlanModel }) => {
+  const fields = fieldsOf(model);
+  const { draft, set, errorOf, unit } = fields;
+  const reading = model.reading.value;
+  const paceStep = draft.unit === 'km' ? t('s per km') : t('s per mi');
+  return (
+    <Form label={t('What may be left out')}>
       <Choice
         label={t('Goal is by')}
         name="goalBy"

@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import { t } from '../../languages/text.ts';
 import type { PlanModel } from '../../session/planModel.ts';
 import { SCREEN_NAMES } from '../names.ts';
-import { PREPARE, type ScreenName } from '../route.ts';
+import { HEAR_MINE, PREPARE, type ScreenName } from '../route.ts';
 
 /** The way from a result to a race: each step stands alone and can be taken in any order. */
 export const Steps = ({ here }: { here: ScreenName }) => (
@@ -20,7 +20,7 @@ export const NextStep = ({ here }: { here: (typeof PREPARE)[number] }) => {
   const next = PREPARE[PREPARE.indexOf(here) + 1];
   return (
     <p class="next-step">
-      <a class="button" href={next === undefined ? '#/rehearse' : `#/${next}`}>
+      <a class="button" href={next === undefined ? HEAR_MINE : `#/${next}`}>
         {next === undefined ? t('Hear my race') : t('Next: {step}', { step: SCREEN_NAMES[next] })}
       </a>
     </p>

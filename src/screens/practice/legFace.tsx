@@ -37,7 +37,7 @@ export const LegFace = ({ model, practice }: { model: PracticeModel; practice: L
           </button>
         </>
       )}
-      {view.phase === 'over' && <p>{t('Done. You find it under Runs.')}</p>}
+      {view.phase === 'over' && <p>{t('Done. You find it under Past runs.')}</p>}
       {now !== null && (
         <>
           <p class="figure leg-left">

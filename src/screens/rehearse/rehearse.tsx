@@ -1,5 +1,6 @@
 import { useComputed, useSignal } from '@preact/signals';
 import type { ComponentChildren } from 'preact';
+import { useEffect } from 'preact/hooks';
 import { t } from '../../languages/text.ts';
 import { planSheetOf } from '../../session/planCurve.ts';
 import type { Rehearsal } from '../../session/rehearsal.ts';
@@ -10,10 +11,16 @@ import { DriftChart } from '../parts/driftChart.tsx';
 import { rich } from '../parts/rich.tsx';
 import { Sounding, Waterline } from '../parts/sounding.tsx';
 import { PlanCurve } from '../plan/planCurve.tsx';
+import { HEAR_MINE } from '../route.ts';
 import { RateChoice, SourceChoice } from './choices.tsx';
 
 export const RehearseScreen = ({ model, sound }: { model: RehearseModel; sound: ComponentChildren }) => {
   const current = model.current.value;
+  useEffect(() => {
+    if (location.hash !== HEAR_MINE) return;
+    history.replaceState(null, '', '#/rehearse');
+    if (model.current.peek() === null) model.source.value = 'plan';
+  }, [model]);
   return (
     <main class="rehearse" data-live={current !== null}>
       <header class="lead-in">

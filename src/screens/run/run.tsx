@@ -12,11 +12,18 @@ import { RunFace } from './runFace.tsx';
 import { RunSummary } from './runSummary.tsx';
 import { TalkChoice } from './talkChoice.tsx';
 
-export const RunScreen = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
+interface Props {
+  readonly model: RunModel;
+  readonly plan: RacePlan;
+  /** The plan is still the demo race's: said before somebody runs by it. */
+  readonly isExample: boolean;
+}
+
+export const RunScreen = ({ model, plan, isExample }: Props) => {
   const run = model.current.value;
   if (run === null) {
     if (model.brokenOff.value !== null) return <BrokenOff model={model} />;
-    return <Before model={model} plan={plan} />;
+    return <Before model={model} plan={plan} isExample={isExample} />;
   }
   switch (run.phase.value) {
     case 'ready':
@@ -31,12 +38,32 @@ export const RunScreen = ({ model, plan }: { model: RunModel; plan: RacePlan }) 
 const planLine = (plan: RacePlan): string =>
   t('{name}: {distance} {unit} in {time}.', {
     name: plan.name,
-    distance: shortDistance(plan.distanceM, plan.unit, 4),
+    distance: shortDistance(plan.distanceM, plan.unit),
     unit: unitName(plan.unit),
     time: span(plan.goalS),
   });
 
-const Before = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
+/** Why each thing is asked for, for who reads it: below what is pressed, for whoever stands on the line. */
+const Reasons = () => (
+  <dl class="reasons">
+    <dt>{t('Safety')}</dt>
+    <dd>
+      {t(
+        'Traffic, marshals and your body come first. Some races and roads do not allow earphones: their rules and the law decide. Chest pain or faintness: stop and get help.',
+      )}
+    </dd>
+    <dt>{t('Screen')}</dt>
+    <dd>
+      {t(
+        'A browser gives no position to a page that is locked or out of sight. So the screen is kept on, black, for the whole run: turn its brightness down, and do not press the power button.',
+      )}
+    </dd>
+    <dt>{t('Sound')}</dt>
+    <dd>{t('Put your earphones in now. You will hear each call over your own music.')}</dd>
+  </dl>
+);
+
+const Before = ({ model, plan, isExample }: Props) => {
   const busy = useSignal(false);
   const begin = async (who: 'runner' | 'simulated'): Promise<void> => {
     busy.value = true;
@@ -52,6 +79,14 @@ const Before = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
           <a href="#/ready">{t('Check this phone')}</a>
         </p>
       </header>
+      {isExample && (
+        <div class="example">
+          <p>{t('This is the plan of the demo race, with its stations and gels.')}</p>
+          <a class="button" href="#/plan">
+            {t('Make a plan')}
+          </a>
+        </div>
+      )}
       {model.elsewhere.value && (
         <p class="alarm" role="alert">
           {t(
@@ -59,30 +94,11 @@ const Before = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
           )}
         </p>
       )}
-      <dl class="reasons">
-        <dt>{t('Position')}</dt>
-        <dd>
-          {t(
-            'The browser will ask whether this page may know where you are. Soundline needs it to tell how far along the course you are. It stays on this device.',
-          )}
-        </dd>
-        <dt>{t('Screen')}</dt>
-        <dd>
-          {t(
-            'A browser gives no position to a page that is locked or out of sight. So the screen is kept on, black, for the whole run: turn its brightness down, and do not press the power button.',
-          )}
-        </dd>
-        <dt>{t('Sound')}</dt>
-        <dd>{t('Put your earphones in now. You will hear each call over your own music.')}</dd>
-        <dt>{t('Safety')}</dt>
-        <dd>
-          {t(
-            'Traffic, marshals and your body come first. Some races and roads do not allow earphones: their rules and the law decide. Chest pain or faintness: stop and get help.',
-          )}
-        </dd>
-      </dl>
-      <Choices choices={model.choices} />
-      <TalkChoice talk={model.choices.talk} />
+      <p>
+        {t(
+          'The browser will ask whether this page may know where you are. Soundline needs it to tell how far along the course you are. It stays on this device.',
+        )}
+      </p>
       <div class="buttons">
         <button type="button" class="main-button" onClick={() => void begin('runner')} disabled={busy.value}>
           {t('Switch on')}
@@ -96,6 +112,9 @@ const Before = ({ model, plan }: { model: RunModel; plan: RacePlan }) => {
           'Practised at home a simulated runner runs your plan, in real time, on these very screens; nothing else is simulated.',
         )}
       </p>
+      <Choices choices={model.choices} />
+      <TalkChoice talk={model.choices.talk} />
+      <Reasons />
     </main>
   );
 };
@@ -131,7 +150,10 @@ const Ready = ({ model, run }: { model: RunModel; run: LiveRun }) => {
           <small>{t('press on the line')}</small>
         </button>
       </div>
-      <p class="note">{t('Or leave your hands alone and run: the start is found when you begin to run.')}</p>
+      <p class="note">
+        {t('Or leave your hands alone and run: the start is found when you begin to run.')}{' '}
+        {t('On the way a press anywhere marks a board, and a hold asks where you stand.')}
+      </p>
       <div class="buttons">
         <button type="button" onClick={() => run.press('ask')}>
           {t('Try the sound')}

@@ -2,10 +2,11 @@ import { plural } from '../../core/units/message.ts';
 import { t } from '../../languages/text.ts';
 import type { LiveRun } from '../../session/liveRun.ts';
 import type { RunModel } from '../../session/runModel.ts';
-import { clock, distance, pace, sounded, unitName } from '../format.ts';
+import { clock, distance, pace, sounded, span, unitName } from '../format.ts';
 import { CallBook } from '../parts/callBook.tsx';
 import { DriftChart } from '../parts/driftChart.tsx';
 import { fileNameOf, saveFile } from '../parts/files.tsx';
+import { LATEST_RUN } from '../route.ts';
 
 const driftText = (aheadS: number): string => {
   const { side, figure } = sounded(aheadS);
@@ -22,7 +23,13 @@ export const RunSummary = ({ model, run }: { model: RunModel; run: LiveRun }) =>
   const finished = phase.phase === 'finished';
   const finish = calls.findLast((call) => call.saying.kind === 'finish');
   const dropped = [...run.heard.values()].filter((heard) => heard !== 'scheduled').length;
-  const elapsedS = view.elapsedS ?? 0;
+  // The finish as it was said, to the nearest second; a run that was stopped by its clock, as it stood on the face.
+  const elapsedS = phase.phase === 'finished' ? phase.finishS : (view.elapsedS ?? 0);
+  const shown = phase.phase === 'finished' ? span : clock;
+  const look = (): void => {
+    model.leave();
+    location.hash = LATEST_RUN;
+  };
   return (
     <main class="run-over">
       <header class="lead-in">
@@ -32,12 +39,12 @@ export const RunSummary = ({ model, run }: { model: RunModel; run: LiveRun }) =>
       <dl class="figures">
         <div>
           <dt>{t('time')}</dt>
-          <dd class="figure">{view.elapsedS === null ? '–' : clock(elapsedS)}</dd>
+          <dd class="figure">{view.elapsedS === null ? '–' : shown(elapsedS)}</dd>
         </div>
         {phase.phase === 'finished' && phase.finishByGunS !== null && (
           <div>
             <dt>{t('by the gun')}</dt>
-            <dd class="figure">{clock(phase.finishByGunS)}</dd>
+            <dd class="figure">{span(phase.finishByGunS)}</dd>
           </div>
         )}
         <div>
@@ -56,16 +63,20 @@ export const RunSummary = ({ model, run }: { model: RunModel; run: LiveRun }) =>
         )}
       </dl>
       <div class="buttons">
+        {!model.simulated.value && (
+          <button type="button" class="main-button" onClick={look}>
+            {t('Look at this run')}
+          </button>
+        )}
         <button
           type="button"
-          class="main-button"
           onClick={async () =>
             saveFile(fileNameOf(plan.name, 'jsonl'), 'application/x-ndjson', await model.logFile())
           }
         >
           {t('Save the log')}
         </button>
-        <button type="button" onClick={model.leave}>
+        <button type="button" class={model.simulated.value ? 'main-button' : ''} onClick={model.leave}>
           {t('Done')}
         </button>
       </div>
@@ -73,7 +84,7 @@ export const RunSummary = ({ model, run }: { model: RunModel; run: LiveRun }) =>
         {model.simulated.value
           ? t('This was a practice at home: its log goes when you are done.')
           : t(
-              'The log holds every position and press of this run. It stays on this device, under Runs, until you remove it; save it to have it elsewhere as well.',
+              'The log holds every position and press of this run. It stays on this device, under Past runs, until you remove it; save it to have it elsewhere as well.',
             )}
       </p>
       <DriftChart

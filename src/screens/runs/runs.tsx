@@ -11,6 +11,7 @@ import { shownDay } from '../parts/dates.ts';
 import { fileNameOf, OpenFile, saveFile } from '../parts/files.tsx';
 import { TableBehind } from '../review/details.tsx';
 import { ReviewScreen } from '../review/review.tsx';
+import { LATEST_RUN } from '../route.ts';
 import { ThresholdOver } from './thresholdChart.tsx';
 
 const resultText = ({ digest }: RunRow): string => {
@@ -128,7 +129,15 @@ const Trend = ({ model }: { model: ReviewModel }) => {
 /** Every run on this device; one of them open. */
 export const RunsScreen = ({ model }: { model: ReviewModel }) => {
   useEffect(() => {
-    void model.refresh().then(model.prepareAll);
+    const isLatest = location.hash === LATEST_RUN;
+    if (isLatest) history.replaceState(null, '', '#/runs');
+    const begin = async (): Promise<void> => {
+      await model.refresh();
+      const latest = model.rows.peek()?.[0];
+      if (isLatest && latest) await model.look(latest.id);
+      await model.prepareAll();
+    };
+    void begin();
   }, [model]);
   const { open, rows, reading, said } = model;
   if (open.value !== null) return <ReviewScreen model={model} run={open.value} />;

@@ -15,7 +15,7 @@ import { Field } from '../form/field.tsx';
 import { distance, unitName } from '../format.ts';
 import { rich } from '../parts/rich.tsx';
 import { Cautions } from '../plan/fineprint.tsx';
-import { NextStep, Steps } from '../plan/steps.tsx';
+import { ExamplePlan, NextStep, Steps } from '../plan/steps.tsx';
 import { FinishChart } from './finishChart.tsx';
 
 export const WhatIfScreen = ({ model, plan }: { model: PrepareModel; plan: PlanModel }) => {
@@ -40,6 +40,7 @@ export const WhatIfScreen = ({ model, plan }: { model: PrepareModel; plan: PlanM
           )}
         </p>
       </header>
+      <ExamplePlan model={plan} />
       <div class="plan-sides">
         <section class="sheet" aria-label={t('What it rests on')}>
           <p>

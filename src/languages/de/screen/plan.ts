@@ -221,4 +221,7 @@ export const plan: Catalogue = {
   'Hand it to another phone': 'An ein anderes Telefon geben',
   'Second goal, pacer, rival, cut-offs': 'Zweite Zielzeit, Zugläufer, Rivale, Zeitlimits',
   'My race': 'Mein Rennen',
+  'Kept on this device as you type. Everything else here may be left out.':
+    'Schon beim Tippen auf diesem Gerät gesichert. Alles andere hier darfst du weglassen.',
+  'What may be left out': 'Was du weglassen darfst',
 };

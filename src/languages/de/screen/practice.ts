@@ -9,7 +9,7 @@ export const practice: Catalogue = {
   'no position on this device': 'keine Position auf diesem Gerät',
   indoors: 'drinnen',
   'Start||press': 'Start',
-  'Done. You find it under Runs.': 'Fertig. Du findest es unter Läufe.',
+  'Done. You find it under Past runs.': 'Fertig. Du findest es unter Rückblick.',
   '{n} beats': 'Puls {n}',
   'Next leg': 'Nächster Abschnitt',
   Ask: 'Fragen',

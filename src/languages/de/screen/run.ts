@@ -92,8 +92,8 @@ export const run: Catalogue = {
   'Save the log': 'Aufzeichnung sichern',
   'This was a practice at home: its log goes when you are done.':
     'Das war eine Übung zu Hause: Die Aufzeichnung verschwindet, wenn du fertig bist.',
-  'The log holds every position and press of this run. It stays on this device, under Runs, until you remove it; save it to have it elsewhere as well.':
-    'Die Aufzeichnung enthält jede Position und jeden Tastendruck dieses Laufs. Sie bleibt auf diesem Gerät, unter Läufe, bis du sie entfernst; sichere sie, um sie auch anderswo zu haben.',
+  'The log holds every position and press of this run. It stays on this device, under Past runs, until you remove it; save it to have it elsewhere as well.':
+    'Die Aufzeichnung enthält jede Position und jeden Tastendruck dieses Laufs. Sie bleibt auf diesem Gerät, unter Rückblick, bis du sie entfernst; sichere sie, um sie auch anderswo zu haben.',
   'What was called': 'Was angesagt wurde',
   '{n} of them could not be sounded.': {
     one: 'Eine davon konnte nicht erklingen.',
@@ -115,4 +115,7 @@ export const run: Catalogue = {
   'On plan': 'Im Plan',
   '{thing} in {distance} {unit}': '{thing} in {distance} {unit}',
   'push||near the finish': 'Endspurt',
+  'On the way a press anywhere marks a board, and a hold asks where you stand.':
+    'Unterwegs markiert ein Druck irgendwo auf den Bildschirm eine Tafel; langes Drücken fragt, wie du liegst.',
+  'Look at this run': 'Diesen Lauf ansehen',
 };

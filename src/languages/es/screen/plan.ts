@@ -223,4 +223,7 @@ export const plan: Catalogue = {
   'Hand it to another phone': 'Pasarlo a otro teléfono',
   'Second goal, pacer, rival, cut-offs': 'Segundo objetivo, liebre, rival, tiempos de corte',
   'My race': 'Mi carrera',
+  'Kept on this device as you type. Everything else here may be left out.':
+    'Se guarda en este dispositivo mientras escribes. Todo lo demás de esta página es opcional.',
+  'What may be left out': 'Lo que es opcional',
 };

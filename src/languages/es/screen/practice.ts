@@ -9,7 +9,7 @@ export const practice: Catalogue = {
   'no position on this device': 'este dispositivo no da posición',
   indoors: 'en interior',
   'Start||press': 'Salir',
-  'Done. You find it under Runs.': 'Hecho. Lo encuentras en Carreras.',
+  'Done. You find it under Past runs.': 'Hecho. Lo encuentras en Historial.',
   '{n} beats': '{n} pulsaciones',
   'Next leg': 'Siguiente tramo',
   Ask: 'Preguntar',

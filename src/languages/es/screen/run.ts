@@ -90,8 +90,8 @@ export const run: Catalogue = {
   'Save the log': 'Guardar el registro',
   'This was a practice at home: its log goes when you are done.':
     'Esto era una práctica en casa: su registro se va cuando acabes.',
-  'The log holds every position and press of this run. It stays on this device, under Runs, until you remove it; save it to have it elsewhere as well.':
-    'El registro contiene cada posición y pulsación de esta carrera. Se queda en este dispositivo, en Carreras, hasta que lo quites; guárdalo para tenerlo también en otro sitio.',
+  'The log holds every position and press of this run. It stays on this device, under Past runs, until you remove it; save it to have it elsewhere as well.':
+    'El registro contiene cada posición y pulsación de esta carrera. Queda en este dispositivo, en Historial, hasta que lo quites; guárdalo para tenerlo también en otro sitio.',
   'What was called': 'Lo que se dijo',
   '{n} of them could not be sounded.': {
     one: 'Uno de ellos no pudo sonar.',
@@ -112,4 +112,7 @@ export const run: Catalogue = {
   'On plan': 'Según el plan',
   '{thing} in {distance} {unit}': '{thing} en {distance} {unit}',
   'push||near the finish': 'empujón',
+  'On the way a press anywhere marks a board, and a hold asks where you stand.':
+    'En marcha, una pulsación en cualquier sitio marca un panel, y si mantienes pulsado preguntas cómo vas.',
+  'Look at this run': 'Ver esta carrera',
 };

@@ -223,4 +223,7 @@ export const plan: Catalogue = {
   'Hand it to another phone': 'Passer à un autre téléphone',
   'Second goal, pacer, rival, cut-offs': 'Deuxième objectif, meneur, rival, barrières horaires',
   'My race': 'Ma course',
+  'Kept on this device as you type. Everything else here may be left out.':
+    'Gardé sur cet appareil à mesure que tu écris. Tout le reste de cette page est facultatif.',
+  'What may be left out': 'Ce qui est facultatif',
 };

@@ -9,7 +9,7 @@ export const practice: Catalogue = {
   'no position on this device': 'pas de position sur cet appareil',
   indoors: 'en salle',
   'Start||press': 'Départ',
-  'Done. You find it under Runs.': 'Terminé. Tu la trouves dans Sorties.',
+  'Done. You find it under Past runs.': 'Terminé. Tu la trouves dans Sorties passées.',
   '{n} beats': '{n} bpm',
   'Next leg': 'Bloc suivant',
   Ask: 'Demander',

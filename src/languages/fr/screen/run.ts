@@ -92,8 +92,8 @@ export const run: Catalogue = {
   'Save the log': 'Exporter l’enregistrement',
   'This was a practice at home: its log goes when you are done.':
     'C’était une répétition à la maison : son enregistrement disparaît quand tu as fini.',
-  'The log holds every position and press of this run. It stays on this device, under Runs, until you remove it; save it to have it elsewhere as well.':
-    'L’enregistrement contient chaque position et chaque appui de cette course. Il reste sur cet appareil, dans Sorties, jusqu’à ce que tu le retires ; exporte-le pour l’avoir aussi ailleurs.',
+  'The log holds every position and press of this run. It stays on this device, under Past runs, until you remove it; save it to have it elsewhere as well.':
+    'L’enregistrement contient chaque position et chaque appui de cette course. Il reste sur cet appareil, dans Sorties passées, jusqu’à ce que tu le retires ; exporte-le pour l’avoir aussi ailleurs.',
   'What was called': 'Ce qui a été annoncé',
   '{n} of them could not be sounded.': {
     one: 'L’une d’elles n’a pas pu être émise.',
@@ -115,4 +115,7 @@ export const run: Catalogue = {
   'On plan': 'Dans les temps',
   '{thing} in {distance} {unit}': '{thing} dans {distance} {unit}',
   'push||near the finish': 'accélération',
+  'On the way a press anywhere marks a board, and a hold asks where you stand.':
+    'En course, un appui n’importe où marque un panneau, et un appui long demande où tu en es.',
+  'Look at this run': 'Voir cette course',
 };

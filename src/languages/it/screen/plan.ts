@@ -220,4 +220,7 @@ export const plan: Catalogue = {
   'Hand it to another phone': 'Passalo a un altro telefono',
   'Second goal, pacer, rival, cut-offs': 'Secondo obiettivo, pacer, rivale, tempi limite',
   'My race': 'La mia gara',
+  'Kept on this device as you type. Everything else here may be left out.':
+    'Si salva su questo dispositivo mentre scrivi. Tutto il resto di questa pagina è facoltativo.',
+  'What may be left out': 'Ciò che è facoltativo',
 };

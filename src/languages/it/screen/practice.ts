@@ -9,7 +9,7 @@ export const practice: Catalogue = {
   'no position on this device': 'nessuna posizione su questo dispositivo',
   indoors: 'al chiuso',
   'Start||press': 'Via',
-  'Done. You find it under Runs.': 'Fatto. Lo trovi in Corse.',
+  'Done. You find it under Past runs.': 'Fatto. Lo trovi in Corse fatte.',
   '{n} beats': '{n} battiti',
   'Next leg': 'Tratto seguente',
   Ask: 'Chiedi',

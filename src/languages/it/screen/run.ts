@@ -90,8 +90,8 @@ export const run: Catalogue = {
   'Save the log': 'Salva il registro',
   'This was a practice at home: its log goes when you are done.':
     'Era una prova a casa: il registro se ne va quando hai finito.',
-  'The log holds every position and press of this run. It stays on this device, under Runs, until you remove it; save it to have it elsewhere as well.':
-    'Il registro contiene ogni posizione e pressione di questa corsa. Resta su questo dispositivo, in Corse, finché non lo togli; salvalo per averlo anche altrove.',
+  'The log holds every position and press of this run. It stays on this device, under Past runs, until you remove it; save it to have it elsewhere as well.':
+    'Il registro contiene ogni posizione e ogni pressione di questa corsa. Resta su questo dispositivo, in Corse fatte, finché non lo togli; salvalo per averlo anche altrove.',
   'What was called': 'Che cosa si è detto',
   '{n} of them could not be sounded.': {
     one: 'Uno di essi non ha potuto suonare.',
@@ -112,4 +112,7 @@ export const run: Catalogue = {
   'On plan': 'Nel piano',
   '{thing} in {distance} {unit}': '{thing} a {distance} {unit}',
   'push||near the finish': 'spinta',
+  'On the way a press anywhere marks a board, and a hold asks where you stand.':
+    'In corsa, una pressione ovunque segna un cartello; tenendo premuto chiedi come stai andando.',
+  'Look at this run': 'Guarda questa corsa',
 };

@@ -221,4 +221,7 @@ export const plan: Catalogue = {
   'Hand it to another phone': 'Passar a outro celular',
   'Second goal, pacer, rival, cut-offs': 'Segunda meta, marcador de ritmo, rival, tempos de corte',
   'My race': 'A minha corrida',
+  'Kept on this device as you type. Everything else here may be left out.':
+    'Fica salvo neste aparelho enquanto você escreve. Todo o resto desta página é opcional.',
+  'What may be left out': 'O que é opcional',
 };

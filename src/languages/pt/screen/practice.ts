@@ -9,7 +9,7 @@ export const practice: Catalogue = {
   'no position on this device': 'sem posição neste aparelho',
   indoors: 'lugar fechado',
   'Start||press': 'Largar',
-  'Done. You find it under Runs.': 'Feito. Está em Corridas.',
+  'Done. You find it under Past runs.': 'Feito. Está em Anteriores.',
   '{n} beats': '{n} batimentos',
   'Next leg': 'Próximo trecho',
   Ask: 'Perguntar',

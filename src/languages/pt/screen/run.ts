@@ -90,8 +90,8 @@ export const run: Catalogue = {
   'Save the log': 'Salvar o registro',
   'This was a practice at home: its log goes when you are done.':
     'Isto foi uma prática em casa: o registro vai embora quando você acabar.',
-  'The log holds every position and press of this run. It stays on this device, under Runs, until you remove it; save it to have it elsewhere as well.':
-    'O registro contém cada posição e aperto desta corrida. Fica neste aparelho, em Corridas, até você tirar; salve-o para tê-lo também em outro lugar.',
+  'The log holds every position and press of this run. It stays on this device, under Past runs, until you remove it; save it to have it elsewhere as well.':
+    'O registro contém cada posição e cada toque desta corrida. Fica neste aparelho, em Anteriores, até você tirar; salve-o para tê-lo também em outro lugar.',
   'What was called': 'O que foi dito',
   '{n} of them could not be sounded.': {
     one: 'Um deles não pôde soar.',
@@ -112,4 +112,7 @@ export const run: Catalogue = {
   'On plan': 'No plano',
   '{thing} in {distance} {unit}': '{thing} em {distance} {unit}',
   'push||near the finish': 'arranque',
+  'On the way a press anywhere marks a board, and a hold asks where you stand.':
+    'No caminho, um toque em qualquer lugar marca uma placa; segurando, você pergunta como está.',
+  'Look at this run': 'Ver esta corrida',
 };
