@@ -1,10 +1,16 @@
 import * as fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type LevelWithPacer, type PacerRace, pacerHeading } from '../../../src/core/plan/pacer.ts';
+import {
+  evenShareAt,
+  type LevelWithPacer,
+  type PacerRace,
+  pacerHeading,
+} from '../../../src/core/plan/pacer.ts';
 import { adviceFor } from '../../../src/core/plan/pacerAdvice.ts';
-import type { Pacer } from '../../../src/core/plan/racePlan.ts';
+import type { Pacer, RacePlan } from '../../../src/core/plan/racePlan.ts';
+import { scheduleOf } from '../../../src/core/plan/schedule.ts';
 import { chanceOf } from '../../../src/core/prepare/whatIf/random.ts';
-import { HALF_M } from '../prepare/plans.ts';
+import { bareHalf, HALF_M } from '../prepare/plans.ts';
 
 const flag: Pacer = { flagS: 6300, by: 'gun' };
 /** The pacer crosses the line ten seconds after the gun. */
@@ -19,6 +25,18 @@ const pressAt = (distanceM: number, lineAfterGunS: number): LevelWithPacer => ({
   lineAfterGunS,
   distanceM,
   distanceSdM: 5,
+});
+
+describe('the share of an even effort', () => {
+  test('on a level course is the share of the way, whatever the plan wins where', () => {
+    const plan: RacePlan = {
+      ...bareHalf,
+      opening: { untilM: 1500, quickerSPerKm: 12 },
+      push: { fromM: 15_000, quickerSPerKm: 9 },
+    };
+    const share = evenShareAt(plan, scheduleOf(plan, null));
+    for (const part of [0.05, 0.3, 0.5, 0.8, 1]) expect(share(part * HALF_M)).toBeCloseTo(part, 9);
+  });
 });
 
 describe('where the pacer is heading', () => {

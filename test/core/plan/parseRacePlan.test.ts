@@ -160,6 +160,34 @@ describe('parseRacePlan: what it refuses, and how it says so', () => {
       `{${base}, "fuel": [{"item": "gel", "atM": -3}]}`,
       'fuel[0].atM: expected metres from the start, 0 or more, found -3',
     ],
+    [
+      `{${base}, "secondGoal": {"kind": "dream", "goalS": 440}, "push": {"fromM": 4000, "quickerSPerKm": 10}}`,
+      'secondGoal.goalS: expected a pace that a human can run (slower than 12 m/s), found 440',
+    ],
+    [
+      `{${base}, "secondGoal": {"kind": "wild", "goalS": 1100}}`,
+      'secondGoal.kind: expected "safe" or "dream", found "wild"',
+    ],
+    [
+      `{${base}, "cutOffs": [{"atM": 2000, "timeS": 900}, {"atM": 3000, "timeS": 900}]}`,
+      'cutOffs[1]: expected a later place and a later time than the row before, found 3000',
+    ],
+    [
+      `{${base}, "rival": {"splits": [{"atM": 2500, "timeS": 600}]}}`,
+      'rival.splits: expected a last row at the finish, 5000 m, found 2500',
+    ],
+    [
+      `{${base}, "tunnels": [{"fromM": 900, "toM": 900}]}`,
+      "tunnels[0].toM: expected a place after the tunnel's mouth at 900 m, found 900",
+    ],
+    [
+      `{${base}, "wrongBoards": [{"saysM": 1000, "standsAtM": 5001}]}`,
+      'wrongBoards[0].standsAtM: expected a place on the course of 5000 m, found 5001',
+    ],
+    [
+      `{${base}, "openingWins": "spent", "opening": {"untilM": 4900, "quickerSPerKm": -150}}`,
+      'openingWins: expected a pace that a human can run (slower than 12 m/s), found -150',
+    ],
     // Quotes without an end: looked for anew from each of them, they take minutes.
     [`{${base}, "name": "${'\\"'.repeat(499_000)}`, 'the file: expected JSON, found text that is none'],
     [`{${base}, "shoes": NaN}`, 'the file: expected JSON, found text that is none'],
@@ -171,6 +199,12 @@ describe('parseRacePlan: what it refuses, and how it says so', () => {
   ];
   it.each(rows)('%.60s', (text, expected) => {
     expect(refusal(text)).toContain(expected);
+  });
+
+  it('takes a second goal that can be run with the push in it, and one who is as quick as anybody ever was', () => {
+    const dream = { secondGoal: { kind: 'dream', goalS: 1000 }, push: { fromM: 4000, quickerSPerKm: 10 } };
+    expect(parse({ distanceM: 5000, goalS: 1200, ...dream }).secondGoal).toEqual(dream.secondGoal);
+    expect(parse({ distanceM: 6000, goalS: 500 }).goalS).toBe(500);
   });
 
   it('never throws on any text, and what it accepts holds together', () => {
