@@ -1,5 +1,5 @@
 import { type Signal, signal } from '@preact/signals';
-import type { Keep } from './planKeep.ts';
+import type { Keep } from './pageKeep.ts';
 
 const KEY = 'soundline.earDelay';
 /** No earphone is later: radio ones take 40 to 300 ms (common practice, no source). */

@@ -1,3 +1,6 @@
+/** What keeps small things between visits: localStorage, or what stands in for it. */
+export type Keep = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
+
 /** A storage for as long as the page is open. */
 const memory = (): Storage => {
   const kept = new Map<string, string>();
@@ -22,5 +25,24 @@ export const pageKeep = (win: { readonly localStorage: Storage | null }): Storag
     return win.localStorage ?? memory();
   } catch {
     return memory();
+  }
+};
+
+/** A full or forbidden storage must not stop anybody from planning; the export is there for that. */
+export const tryKeep = (run: () => void): boolean => {
+  try {
+    run();
+    return true;
+  } catch {
+    // Nothing is lost but convenience.
+    return false;
+  }
+};
+
+export const getKept = (keep: Keep, key: string): string | null => {
+  try {
+    return keep.getItem(key);
+  } catch {
+    return null;
   }
 };

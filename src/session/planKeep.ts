@@ -1,34 +1,13 @@
 import type { LinePoint } from '../core/course/line.ts';
 import { parseRacePlan } from '../core/plan/parseRacePlan.ts';
 import type { RacePlan } from '../core/plan/racePlan.ts';
+import { getKept, type Keep, tryKeep } from './pageKeep.ts';
 import type { CourseFile } from './planModel.ts';
-
-/** Where small things are kept between visits: localStorage, or nothing where the browser forbids it. */
-export type Keep = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
 
 const PLAN_KEY = 'soundline.plan';
 const COURSE_KEY = 'soundline.course';
 /** Degrees to six decimals are a decimetre. */
 const DECIMALS = 6;
-
-/** A full or forbidden storage must not stop anybody from planning; the export is there for that. */
-export const tryKeep = (run: () => void): boolean => {
-  try {
-    run();
-    return true;
-  } catch {
-    // Nothing is lost but convenience.
-    return false;
-  }
-};
-
-export const getKept = (keep: Keep, key: string): string | null => {
-  try {
-    return keep.getItem(key);
-  } catch {
-    return null;
-  }
-};
 
 export const keepPlan = (keep: Keep, plan: RacePlan): void => {
   tryKeep(() => keep.setItem(PLAN_KEY, JSON.stringify(plan)));

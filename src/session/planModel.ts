@@ -5,8 +5,9 @@ import { parsePlanFile } from '../core/plan/parseRacePlan.ts';
 import type { RacePlan } from '../core/plan/racePlan.ts';
 import { refusal } from '../languages/refusal.ts';
 import { t } from '../languages/text.ts';
+import type { Keep } from './pageKeep.ts';
 import { type DraftReading, draftOf, type PlanDraft, readDraft } from './planDraft.ts';
-import { courseJson, type Keep, keepCourse, keepPlan, keptCourse, keptPlan } from './planKeep.ts';
+import { courseJson, keepCourse, keepPlan, keptCourse, keptPlan } from './planKeep.ts';
 import { createShelf, type Shelf } from './planShelf.ts';
 import { createUndo, type Undo } from './planUndo.ts';
 

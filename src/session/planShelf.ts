@@ -1,7 +1,8 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import { readRacePlan } from '../core/plan/parseRacePlan.ts';
 import type { RacePlan } from '../core/plan/racePlan.ts';
-import { courseJson, courseOfJson, getKept, type Keep, tryKeep } from './planKeep.ts';
+import { getKept, type Keep, tryKeep } from './pageKeep.ts';
+import { courseJson, courseOfJson } from './planKeep.ts';
 import type { CourseFile } from './planModel.ts';
 
 /** A plan that is put aside with its course. */

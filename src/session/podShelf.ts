@@ -1,6 +1,6 @@
 import { nextRunPod, type PodScale } from '../core/estimate/podScale.ts';
 import { readPod } from '../core/plan/planPod.ts';
-import { getKept, type Keep, tryKeep } from './planKeep.ts';
+import { getKept, type Keep, tryKeep } from './pageKeep.ts';
 
 /** What was learned of each foot pod of this runner, by the name under which the browser knows the device. */
 export interface PodShelf {

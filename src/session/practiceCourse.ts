@@ -1,7 +1,7 @@
 import { type ReadonlySignal, signal } from '@preact/signals';
 import { parseJson } from '../core/plan/json.ts';
 import { type PracticeCourse, practiceCourse, practiceCourseText } from '../core/plan/practiceCourse.ts';
-import { getKept, type Keep, tryKeep } from './planKeep.ts';
+import { getKept, type Keep, tryKeep } from './pageKeep.ts';
 
 /** The way that sessions are run on, kept between visits until another is chosen or it is removed. */
 export interface CourseChoice {

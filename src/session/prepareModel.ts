@@ -1,7 +1,7 @@
 import { computed, effect, type ReadonlySignal, type Signal, signal } from '@preact/signals';
 import type { RaceResult } from '../core/prepare/goal/raceResult.ts';
 import type { WhatIfWish } from '../core/prepare/whatIf/whatIf.ts';
-import { getKept, type Keep, tryKeep } from './planKeep.ts';
+import { getKept, type Keep, tryKeep } from './pageKeep.ts';
 import type { PlanModel } from './planModel.ts';
 import { type DaySheet, dayCalendar, daySheetOf } from './prepareDay.ts';
 import { blankPrepare, type PrepareDraft, prepareOf } from './prepareDraft.ts';

@@ -34,7 +34,8 @@ export const findUnfinished = async (store: LogStore, wallMs: number): Promise<U
   return hasBegun(lines) ? { head, lines, last, snapshot } : null;
 };
 
-const inputsOf = (lines: readonly string[]): readonly RunInput[] => {
+/** What came in, by a log's lines; nothing where they are no log. */
+export const inputsOf = (lines: readonly string[]): readonly RunInput[] => {
   const log = parseFixLog(lines.join('\n'));
   return log.ok ? log.value.inputs : [];
 };

@@ -7,7 +7,6 @@ import { beginDigest, type Digest } from '../core/review/digest.ts';
 import { beginPracticeDigest, type PracticeDigest } from '../core/review/practiceDigest.ts';
 import { type Believed, believedIn } from '../core/run/believed.ts';
 import type { RunInput } from '../core/run/settings.ts';
-import { parseFixLog } from '../log/fixLog.ts';
 
 /** What a kept run says of itself, read. */
 export interface ReadRun {
@@ -26,11 +25,6 @@ export const readRun = (planFile: string): ReadRun | null => {
   const course =
     plan.kind === 'race' && plan.course !== null ? measureLine(plan.course, plan.plan.distanceM) : null;
   return { plan, course, believed: believedIn(planFile), isImported: isImported(planFile) };
-};
-
-export const inputsOf = (lines: readonly string[]): readonly RunInput[] => {
-  const log = parseFixLog(lines.join('\n'));
-  return log.ok ? log.value.inputs : [];
 };
 
 /** So much is folded before the page may draw again. */

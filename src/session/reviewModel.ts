@@ -13,8 +13,9 @@ import { runGeoJson } from '../log/exportGeoJson.ts';
 import { runGpx } from '../log/exportGpx.ts';
 import type { Ear } from '../voice/device/ear.ts';
 import type { PageTime } from '../voice/device/pageTime.ts';
+import { inputsOf } from './recovery.ts';
 import { factsOf } from './reviewFacts.ts';
-import { foldForReview, inputsOf, isPractice, type ReadRun, readRun } from './reviewFold.ts';
+import { foldForReview, isPractice, type ReadRun, readRun } from './reviewFold.ts';
 import { type Replay, startReplay } from './reviewReplay.ts';
 import type { RunRow, RunShelf } from './reviewRuns.ts';
 

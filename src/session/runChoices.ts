@@ -1,7 +1,7 @@
 import { type Signal, signal } from '@preact/signals';
 import { TALK, type Talk } from '../core/cues/talk.ts';
 import { USUAL_SETTINGS } from '../core/run/settings.ts';
-import type { Keep } from './planKeep.ts';
+import type { Keep } from './pageKeep.ts';
 
 /** How the phone is carried, what it may take and how much it says; kept between visits. */
 export interface RunChoices {

@@ -2,7 +2,8 @@ import { expect, test } from 'vitest';
 import { importedFacts } from '../../src/core/review/trend.ts';
 import { spoken as english } from '../../src/languages/en/spoken.ts';
 import { importRuns } from '../../src/log/importRun.ts';
-import { foldForReview, inputsOf, isPractice, readRun } from '../../src/session/reviewFold.ts';
+import { inputsOf } from '../../src/session/recovery.ts';
+import { foldForReview, isPractice, readRun } from '../../src/session/reviewFold.ts';
 import { voiceOf } from '../../src/voice/utter.ts';
 
 const START_MS = Date.UTC(2026, 8, 6, 8);

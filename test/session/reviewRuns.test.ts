@@ -11,7 +11,8 @@ import { createReviewStore } from '../../src/log/reviewStore.ts';
 import { createLogStore } from '../../src/log/store.ts';
 import { SESSION_STEADY, simulateSession } from '../../src/sensors/simulatedPractice.ts';
 import { OPEN_SKY } from '../../src/sensors/simulatedReceiver.ts';
-import { foldForReview, inputsOf, isPractice, readRun } from '../../src/session/reviewFold.ts';
+import { inputsOf } from '../../src/session/recovery.ts';
+import { foldForReview, isPractice, readRun } from '../../src/session/reviewFold.ts';
 import { createRunShelf, type RunShelf } from '../../src/session/reviewRuns.ts';
 import { voiceOf } from '../../src/voice/utter.ts';
 
