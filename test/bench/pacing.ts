@@ -1,6 +1,7 @@
 import { LIMIT } from '../../src/core/drift/departure.ts';
 import { STEADY } from '../../src/sensors/simulatedRunner.ts';
 import { toldIn } from './curve.ts';
+import { printField } from './field.ts';
 import { idealOf } from './ideal.ts';
 import {
   AIRS,
@@ -124,4 +125,5 @@ export const printPacing = (seeds: readonly number[]): void => {
   printAlarms(all, seeds.length);
   printCurve(all);
   printSizes(seeds.slice(0, Math.ceil(seeds.length / 2)));
+  printField(seeds.slice(0, Math.ceil(seeds.length / 2)));
 };

@@ -15,6 +15,8 @@ export interface Departure {
   readonly told: number;
   /** How often it was told without an end to it. */
   readonly times: number;
+  /** What it has cost since. */
+  readonly cost: Cost;
   readonly quick: Sum;
   readonly slow: Sum;
   /** Evidence that what was told of is over, seconds of drift. */
@@ -22,6 +24,16 @@ export interface Departure {
   readonly waver: Waver;
   /** How well the speed is known of late, m/s; null before anything was seen. */
   readonly usualSdMps: number | null;
+}
+
+/** What a departure that was told of has cost since the last word about it. */
+export interface Cost {
+  /** Seconds ahead of the plan soon after that word; null until then. */
+  readonly fromAheadS: number | null;
+  /** Seconds of running that were seen since. */
+  readonly forS: number;
+  /** Words about it that said no more than that it goes on. */
+  readonly reminders: number;
 }
 
 /** One side's cumulative sum and what it is made of. */
@@ -52,6 +64,8 @@ export interface Evidence {
   readonly slowIsFine: number;
   /** The first part of a race, where most are too quick: less evidence is asked for it. */
   readonly quickIsLikely?: boolean;
+  /** Seconds ahead of the plan, and how many lost or won since the last word are worth one more; left out: none are. */
+  readonly stake?: { readonly aheadS: number; readonly dearS: number };
 }
 
 /** The smallest departure worth a word, seconds per kilometre, and the share of it that is let pass as slack. */
@@ -88,11 +102,22 @@ const LAG_MOST_S = 15;
 const BACK = 1 / 3;
 const BACK_LIMITS = 2;
 
+/**
+ * A departure that was told of and simply goes on is found again when it has become dear (Evidence.stake) and the last
+ * minute still shows half of the smallest departure: not before so long, the next time twice as long, and so often at most.
+ * Who has not answered by then cannot, or does not want to.
+ */
+const REMINDED_AFTER_S = 240;
+const REMINDERS = 2;
+const STILL = 0.5;
+
+const FREE_OF_COST: Cost = { fromAheadS: null, forS: 0, reminders: 0 };
 const RESTING: Sum = { valueS: 0, forS: 0, first: 0, wonS: 0, mean: 0, found: false };
 
 export const beginDeparture: Departure = {
   told: 0,
   times: 0,
+  cost: FREE_OF_COST,
   quick: RESTING,
   slow: RESTING,
   backS: 0,
@@ -111,13 +136,24 @@ export const newTarget = (departure: Departure): Departure => ({
   ...rest(departure),
   told: 0,
   times: 0,
+  cost: FREE_OF_COST,
 });
 
 /** The runner has been told of the departure on one side. */
 export const tell = (departure: Departure, side: 'quick' | 'slow'): Departure => {
   const told = side === 'quick' ? departure.quick.mean : -departure.slow.mean;
-  const times = told * departure.told > 0 ? departure.times + 1 : 1;
-  return { ...rest(departure), told, times };
+  const goesOn = told * departure.told > 0;
+  const { reminders } = departure.cost;
+  if (goesOn && isDear(departure))
+    return { ...rest(departure), told, cost: { ...FREE_OF_COST, reminders: reminders + 1 } };
+  const cost = goesOn ? { ...FREE_OF_COST, reminders } : FREE_OF_COST;
+  return { ...rest(departure), told, times: goesOn ? departure.times + 1 : 1, cost };
+};
+
+/** The departure that was told of is found because of what it has cost, not because it has grown. */
+const isDear = ({ told, cost, quick, slow }: Departure): boolean => {
+  const sum = told > 0 ? quick : slow;
+  return sum.found && sum.valueS === 0 && cost.forS > 0;
 };
 
 /** What noise there is in the rate: its power per second of averaging, and the lag that the estimate pays for it. */
@@ -157,6 +193,35 @@ const USUAL_S = 200;
 const usualWith = (before: number | null, { speedSdMps, dtS }: Evidence): number =>
   before === null ? speedSdMps : before + ((speedSdMps - before) * Math.min(dtS, USUAL_S)) / USUAL_S;
 
+/** How far from the plan a rate is on the side that was told, less what is welcome there; a share. */
+const beyondWelcome = (told: number, rate: number, { quickIsFine, slowIsFine }: Evidence): number =>
+  told > 0 ? rate - 1 - quickIsFine : 1 - rate - slowIsFine;
+
+const costWith = ({ fromAheadS, forS, reminders }: Cost, { dtS, stake }: Evidence): Cost => ({
+  fromAheadS: fromAheadS ?? stake?.aheadS ?? null,
+  forS: forS + dtS,
+  reminders,
+});
+
+/** Is one more word worth it? What was won back from behind, or spent of what was in hand, has cost nothing. */
+const isWorthMore = ({ told, cost, waver }: Departure, e: Evidence): boolean => {
+  if (told === 0 || e.stake === undefined || cost.fromAheadS === null || cost.reminders >= REMINDERS)
+    return false;
+  const { aheadS, dearS } = e.stake;
+  const side = Math.sign(told);
+  const costS = side * aheadS - Math.max(0, side * cost.fromAheadS);
+  if (costS < dearS || cost.forS < REMINDED_AFTER_S * 2 ** cost.reminders) return false;
+  return beyondWelcome(told, waver.middle, e) >= (STILL * WORTH_S_PER_KM) / e.paceSPerKm;
+};
+
+/** Where what was told of goes on and has become dear, its side is found again: as it was in the last minute. */
+const withReminder = (departure: Departure, e: Evidence): Departure => {
+  const { told, cost, quick, slow, waver } = departure;
+  if (quick.found || slow.found || !isWorthMore(departure, e)) return departure;
+  const again: Sum = { ...RESTING, forS: cost.forS, mean: Math.sign(told) * (waver.middle - 1), found: true };
+  return told > 0 ? { ...departure, quick: again } : { ...departure, slow: again };
+};
+
 /**
  * Takes in a stretch of running on good evidence.
  * @param limit for the bench, which draws the curve
@@ -186,14 +251,16 @@ export const follow = (departure: Departure, e: Evidence, limit = LIMIT): Depart
   const bound = Math.max(most, Math.abs(told));
   const short = BACK * Math.abs(told) - Math.sign(told) * Math.min(bound, Math.max(-bound, away));
   const backS = told === 0 ? 0 : Math.max(0, departure.backS + short * e.dtS);
-  const isBack = backS > BACK_LIMITS * limitS;
-  return {
-    told: isBack ? 0 : told,
-    times: isBack ? 0 : times,
+  const next: Departure = {
+    told,
+    times,
+    cost: told === 0 ? FREE_OF_COST : costWith(departure.cost, e),
     quick: nextQuick,
     slow: stumble && nextSlow.found ? { ...nextSlow, found: false } : nextSlow,
-    backS: isBack ? 0 : backS,
+    backS,
     waver,
     usualSdMps,
   };
+  if (backS > BACK_LIMITS * limitS) return { ...next, told: 0, times: 0, cost: FREE_OF_COST, backS: 0 };
+  return withReminder(next, e);
 };

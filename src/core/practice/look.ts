@@ -76,7 +76,7 @@ const lookAtPace = (draft: Draft, now: LegNow, going: Going | null, nowMs: numbe
   if (side === null || now.changeMs !== null) return;
   const ahead = aheadFrom(now.leg, now.paced, going, nowMs);
   const { unit } = draft.config.plan;
-  offerTo(draft, paceCue({ departure: draft.departure, side, evidence, unit, ahead, nowMs }), nowMs);
+  offerTo(draft, paceCue({ departure: draft.departure, side, evidence, going, unit, ahead, nowMs }), nowMs);
   draft.departure = tell(draft.departure, side);
 };
 

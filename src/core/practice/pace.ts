@@ -60,17 +60,22 @@ export const departed = (
   return legEndMs(now, going, nowMs) < nowMs + LAST_MS ? null : side;
 };
 
+/** How well a speed of one moment is known is another thing than for how long it errs. */
+const withoutDoubt = (evidence: Evidence, going: Going | null): Evidence =>
+  going === null ? evidence : { ...evidence, speedSdMps: going.speedSdMps };
+
 interface PaceDraft {
   readonly departure: Departure;
   readonly side: 'quick' | 'slow';
   readonly evidence: Evidence;
+  readonly going: Going | null;
   readonly unit: DistanceUnit;
   readonly ahead: { readonly aheadS: number; readonly sdS: number } | null;
   readonly nowMs: number;
 }
 
-export const paceCue = ({ departure, side, evidence, unit, ahead, nowMs }: PaceDraft): Cue => {
-  const size = sizeOf(side, evidence);
+export const paceCue = ({ departure, side, evidence, going, unit, ahead, nowMs }: PaceDraft): Cue => {
+  const size = sizeOf(side, withoutDoubt(evidence, going));
   const kmPerUnit = metresPer(unit) / M_PER_KM;
   const kind = side === 'quick' ? 'ease' : 'quicken';
   return cueOf({

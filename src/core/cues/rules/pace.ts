@@ -14,7 +14,11 @@ import type { Saying } from '../saying.ts';
  * sequential test, core/drift/departure.ts) and can still be mended cheaply. Important: the one cue that asks for an act
  * at once. True for as long as the departure lasts. Short: without the drift.
  *
- * Then silence about pace for SILENT_MS unless it gets worse, and no word again until it changes. Not where a slowing
+ * Then silence about pace for SILENT_MS unless it gets worse, and no word again until it changes; but who simply goes on is
+ * told once more when that has put them DEAR_S behind (or, too quick, ahead) that were not there before: four minutes after
+ * the first word at the earliest, then eight. Then nothing: a coach by the road says it again when it has begun to cost,
+ * not each lap, and not to somebody who has heard it three times. It adds a word in a race of 10 km in our mixed field,
+ * where nobody ever answers (`npm run bench -- pacing`). Not where it is too little to mind (LEAST_S_PER_KM), nor where a slowing
  * has its own reason: at a station, in the crowd behind the start, walking or standing. Hills are in the schedule.
  * In the opening, too quick is said as such. Whoever is late may be quicker, and whoever has time in hand slower, by
  * what that is worth over the rest; the size is what goes beyond that.
@@ -56,6 +60,13 @@ const TIRED = 0.2;
 const SOON_MS = 15_000;
 /** At most this is asked or forgiven for what was lost or won, as a share of the pace. */
 const WELCOME_MOST = 0.1;
+
+/** A departure that goes on is worth one more word when it has cost this since the last: 11 s of a half in 1:44. */
+const DEAR_S = 6;
+const DEAR_SHARE = 0.0018;
+
+/** Below this the best guess at its size is no more than anybody's wavering, and a word for nothing one time in three. */
+const LEAST_S_PER_KM = 4.5;
 
 export const beginPace: PaceWatch = {
   saidMs: Number.NEGATIVE_INFINITY,
@@ -100,6 +111,7 @@ export const paceEvidence = (
     ...now,
     dtS,
     slowIsFine: now.slowIsFine + slowIsFine,
+    stake: { aheadS: moment.aheadS, dearS: Math.max(DEAR_S, DEAR_SHARE * race.plan.goalS) },
     quickIsLikely: !race.byPresses && progress.distanceM < (race.plan.opening?.untilM ?? FIRST_M),
   };
 };
@@ -116,7 +128,9 @@ export const departedSide = (watch: PaceWatch, moment: Moment): 'quick' | 'slow'
   const { quick, slow, told } = departure;
   const side = quick.found ? 'quick' : slow.found ? 'slow' : null;
   if (side === null) return null;
-  if (!isSized(speedNow(moment), (nowMs - moment.startMs) / 1000, !race.byPresses)) return null;
+  const now = speedNow(moment);
+  if (!isSized(now, (nowMs - moment.startMs) / 1000, !race.byPresses)) return null;
+  if (sizeOf(side, now).sPerKm < LEAST_S_PER_KM) return null;
   const isWorse = side === 'quick' ? told > 0 : told < 0;
   if (nowMs < watch.saidMs + SILENT_MS && !isWorse) return null;
   const restM = race.plan.distanceM - progress.distanceM;

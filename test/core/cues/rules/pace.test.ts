@@ -32,9 +32,9 @@ describe('what is said', () => {
     });
   });
 
-  test('2 % of 4:56 is six seconds a kilometre, known to three or so: in fives', () => {
+  test('2 % of 4:56 is six seconds a kilometre, known to four or so: in fives, a little less than is seen', () => {
     expect(sayingAt(at(7000, slow, faster(-0.02)), 'slow')).toMatchObject({ kind: 'quicken', byS: 5 });
-    expect(sayingAt(at(7000, slow, faster(-0.04)), 'slow')).toMatchObject({ kind: 'quicken', byS: 10 });
+    expect(sayingAt(at(7000, slow, faster(-0.05)), 'slow')).toMatchObject({ kind: 'quicken', byS: 10 });
   });
 
   test('the size is of now, not of the sum that found it', () => {
@@ -57,25 +57,34 @@ describe('what is said', () => {
 });
 
 describe('when it is said', () => {
+  /** Plainly off the pace, on the side that was found. */
+  const leaving = (distanceM: number, departure: Departure, change: object = {}): Moment =>
+    at(distanceM, departure, { ...faster(departure.slow.found ? -0.05 : 0.05), ...change });
   const side = (moment: Moment, saidAgoS = Number.POSITIVE_INFINITY) =>
     departedSide({ ...beginPace, saidMs: moment.nowMs - saidAgoS * 1000 }, moment);
 
   test('when a departure is found', () => {
-    expect(side(at(7000, quick))).toBe('quick');
-    expect(side(at(7000, slow))).toBe('slow');
-    expect(side(at(7000, beginDeparture))).toBeNull();
+    expect(side(leaving(7000, quick))).toBe('quick');
+    expect(side(leaving(7000, slow))).toBe('slow');
+    expect(side(leaving(7000, beginDeparture))).toBeNull();
+  });
+
+  test('not where the best guess at its size is too little to mind', () => {
+    expect(side(at(7000, quick, faster(0.012)))).toBeNull();
+    expect(side(at(7000, slow, faster(-0.012)))).toBeNull();
+    expect(side(at(7000, quick, faster(0.025)))).toBe('quick');
   });
 
   test('not within half a minute of the last word, unless it has got worse', () => {
-    expect(side(at(7000, slow), 20)).toBeNull();
-    expect(side(at(7000, { ...slow, told: 0.03 }), 20)).toBeNull();
-    expect(side(at(7000, { ...slow, told: -0.03 }), 20)).toBe('slow');
-    expect(side(at(7000, slow), 30)).toBe('slow');
+    expect(side(leaving(7000, slow), 20)).toBeNull();
+    expect(side(leaving(7000, { ...slow, told: 0.03 }), 20)).toBeNull();
+    expect(side(leaving(7000, { ...slow, told: -0.03 }), 20)).toBe('slow');
+    expect(side(leaving(7000, slow), 30)).toBe('slow');
   });
 
   test('not while the speed is hardly known behind the start; there is an end to waiting', () => {
     const unsure = (distanceM: number, hasLine = true): Moment => {
-      const moment = at(distanceM, quick, { race: racePlanned({}, hasLine) });
+      const moment = leaving(distanceM, quick, { race: racePlanned({}, hasLine) });
       return { ...moment, progress: { ...moment.progress, speedSdMps: 0.08 } };
     };
     expect(side(unsure(500))).toBeNull();
@@ -85,26 +94,26 @@ describe('when it is said', () => {
   });
 
   test('slow not in the crowd behind the start, and not to whoever walks', () => {
-    expect(side(at(350, slow))).toBeNull();
-    expect(side(at(350, quick))).toBe('quick');
-    expect(side(at(7000, { ...slow, slow: { ...found, mean: 0.25 } }))).toBeNull();
+    expect(side(leaving(350, slow))).toBeNull();
+    expect(side(leaving(350, quick))).toBe('quick');
+    expect(side(leaving(7000, { ...slow, slow: { ...found, mean: 0.25 } }))).toBeNull();
   });
 
   test('not just before the target changes', () => {
-    expect(side(at(1460, quick))).toBeNull();
-    expect(side(at(18_050, slow))).toBeNull();
+    expect(side(leaving(1460, quick))).toBeNull();
+    expect(side(leaving(18_050, slow))).toBeNull();
   });
 
   test('not to who pushes from behind', () => {
-    const pushing = (aheadS: number) => side(at(18_600, quick, { aheadS }));
+    const pushing = (aheadS: number) => side(leaving(18_600, quick, { aheadS }));
     expect(pushing(-5)).toBeNull();
     expect(pushing(5)).toBe('quick');
   });
 
   test('not near the line', () => {
-    expect(side(at(20_150, quick))).toBeNull();
-    expect(side(at(20_150, slow))).toBe('slow');
-    expect(side(at(20_850, slow))).toBeNull();
+    expect(side(leaving(20_150, quick))).toBeNull();
+    expect(side(leaving(20_150, slow))).toBe('slow');
+    expect(side(leaving(20_850, slow))).toBeNull();
   });
 });
 
@@ -142,6 +151,14 @@ describe('what counts as evidence', () => {
     expect(evidence(7000)?.quickIsLikely).toBe(false);
   });
 
+  test('what is at stake: the drift, and what is dear in a race so long', () => {
+    expect(evidence(7000, { aheadS: -7 })?.stake?.aheadS).toBeCloseTo(-7, 2);
+    expect(evidence(7000)?.stake?.dearS).toBeCloseTo(0.0018 * 6240, 6);
+    expect(
+      evidence(3000, { race: racePlanned({ distanceM: 5000, goalS: 1320, push: null }) })?.stake?.dearS,
+    ).toBe(6);
+  });
+
   test('hills are in the schedule: effort on a climb is no departure', () => {
     const race = racePlanned();
     const climb = { ...race, schedule: { ...race.schedule, paceAtSPerKm: () => 340 } };
@@ -163,7 +180,7 @@ describe('what counts as evidence', () => {
 test('a call that waits says the size and the drift of now, and is dropped when the runner has come back', () => {
   const told: Departure = { ...beginDeparture, told: 0.025 };
   const cue = paceCue(at(7000, quick, faster(0.02)), 'quick');
-  const later = { ...at(7030, told, faster(0.045)), aheadS: 11 };
+  const later = { ...at(7030, told, faster(0.06)), aheadS: 11 };
   expect(again(cue, later, beginSignal)?.saying).toMatchObject({ ahead: { side: 'up', seconds: 11 } });
   expect(again(cue, later, beginSignal)?.expiresMs).toBe(cue.expiresMs);
   expect(cue.saying).toMatchObject({ byS: 5 });
