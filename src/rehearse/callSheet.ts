@@ -1,7 +1,7 @@
 import type { Call } from '../core/cues/call.ts';
 import type { RacePlan } from '../core/plan/racePlan.ts';
 import { metresPer, pacePer } from '../core/units/units.ts';
-import { callCount, talkS } from './jsonLines.ts';
+import { callsOf, talkS } from './jsonLines.ts';
 import type { Rehearsal } from './rehearse.ts';
 
 /** 6240 → 1:44:00; tenths where asked for. */
@@ -60,13 +60,14 @@ const row = (call: Call, zeroMs: number, plan: RacePlan): string => {
 
 const footer = (rehearsal: Rehearsal, skipped: number): string[] => {
   const lastS = rehearsal.finishS;
-  const talk = talkS(rehearsal);
+  const calls = callsOf(rehearsal);
+  const talk = talkS(calls);
   const share = lastS === null ? '' : `, ${((100 * talk) / lastS).toFixed(1)} % of the run`;
   const run =
     lastS === null ? `did not come to the line, ${rehearsal.distanceM.toFixed(0)} m` : clock(lastS, true);
   return [
     `finish: ${run}`,
-    `calls: ${callCount(rehearsal)}, ${talk.toFixed(1)} s of sound${share}`,
+    `calls: ${calls.length}, ${talk.toFixed(1)} s of sound${share}`,
     `fixes: ${rehearsal.fixes}${skipped + rehearsal.unused > 0 ? `, ${skipped + rehearsal.unused} left out` : ''}`,
   ];
 };
@@ -78,9 +79,7 @@ export const callSheet = (
   skipped: number,
   notes: readonly string[],
 ): string => {
-  const rows = rehearsal.outcomes.flatMap((o) =>
-    o.type === 'call' ? [row(o.call, rehearsal.zeroMs, plan)] : [],
-  );
+  const rows = callsOf(rehearsal).map((call) => row(call, rehearsal.zeroMs, plan));
   const title = ['sound from', 'to', plan.unit, 'ahead ±95 %', 'kind', 'words'];
   const widths = [10, 10, 6, 12, -10, 0];
   const titleRow = title.map((t, i) => {

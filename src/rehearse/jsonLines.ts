@@ -40,24 +40,40 @@ const lineOf = (outcome: Outcome, zeroMs: number): object => {
   return cueLine(outcome.call, zeroMs);
 };
 
-/** Seconds in which something sounds. */
-export const talkS = ({ outcomes }: Rehearsal): number =>
-  outcomes.reduce((sum, o) => sum + (o.type === 'call' ? (o.call.endMs - o.call.startMs) / 1000 : 0), 0);
+export const callsOf = ({ outcomes }: Pick<Rehearsal, 'outcomes'>): readonly Call[] =>
+  outcomes.flatMap((o) => (o.type === 'call' ? [o.call] : []));
 
-export const callCount = ({ outcomes }: Rehearsal): number =>
-  outcomes.filter((o) => o.type === 'call').length;
+/** Seconds in which something sounds. */
+export const talkS = (calls: readonly Call[]): number =>
+  calls.reduce((sum, c) => sum + (c.endMs - c.startMs) / 1000, 0);
+
+/** How a run ended. */
+export interface End {
+  /** Own-clock seconds; null where the run did not come to its end. */
+  readonly finishS: number | null;
+  readonly distanceM: number;
+  readonly fixes: number;
+  /** Lines, points and fixes that were left out. */
+  readonly skipped: number;
+}
+
+/** Lines of JSON, the `end` line last. */
+export const withEnd = (lines: readonly object[], calls: readonly Call[], end: End): string => {
+  const last = {
+    type: 'end',
+    finishS: roundedOrNull(end.finishS),
+    distanceM: rounded(end.distanceM),
+    cues: calls.length,
+    talkS: rounded(talkS(calls)),
+    fixes: end.fixes,
+    skipped: end.skipped,
+  };
+  return [...lines, last].map((line) => `${JSON.stringify(line)}\n`).join('');
+};
 
 /** The rehearsal as JSON lines, the `end` line last. `skipped`: lines or points of the input that were left out. */
 export const jsonLines = (rehearsal: Rehearsal, skipped: number): string => {
-  const end = {
-    type: 'end',
-    finishS: roundedOrNull(rehearsal.finishS),
-    distanceM: rounded(rehearsal.distanceM),
-    cues: callCount(rehearsal),
-    talkS: rounded(talkS(rehearsal)),
-    fixes: rehearsal.fixes,
-    skipped: skipped + rehearsal.unused,
-  };
-  const lines = rehearsal.outcomes.map((o) => lineOf(o, rehearsal.zeroMs));
-  return [...lines, end].map((line) => `${JSON.stringify(line)}\n`).join('');
+  const { outcomes, zeroMs, finishS, distanceM, fixes, unused } = rehearsal;
+  const lines = outcomes.map((o) => lineOf(o, zeroMs));
+  return withEnd(lines, callsOf(rehearsal), { finishS, distanceM, fixes, skipped: skipped + unused });
 };

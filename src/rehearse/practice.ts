@@ -18,7 +18,7 @@ import { OPEN_SKY } from '../sensors/simulatedReceiver.ts';
 import { voiceOf } from '../voice/utter.ts';
 import { clock, onOneLine } from './callSheet.ts';
 import { MAX_PLAN_BYTES, MAX_RECORDING_BYTES, readThrough } from './files.ts';
-import { cueLine, rounded } from './jsonLines.ts';
+import { cueLine, type End, rounded, withEnd } from './jsonLines.ts';
 import type { Options } from './options.ts';
 import { readRecording } from './tape.ts';
 
@@ -108,13 +108,6 @@ const courseNote = ({ course, place }: PracticePlan): string[] => {
   ];
 };
 
-interface End {
-  readonly finishS: number | null;
-  readonly distanceM: number;
-  readonly fixes: number;
-  readonly skipped: number;
-}
-
 const json = (outcomes: readonly Outcome[], zeroMs: number, end: End): string => {
   const lines = outcomes.map((o) =>
     'call' in o
@@ -129,19 +122,11 @@ const json = (outcomes: readonly Outcome[], zeroMs: number, end: End): string =>
           aheadSdS: o.trace.ahead && rounded(o.trace.ahead.sdS),
         },
   );
-  const calls = outcomes.flatMap((o) => ('call' in o ? [o.call] : []));
-  const talkS = rounded(calls.reduce((sum, c) => sum + (c.endMs - c.startMs) / 1000, 0));
-  const { finishS, distanceM, fixes, skipped } = end;
-  const last = {
-    type: 'end',
-    finishS: finishS === null ? null : rounded(finishS),
-    distanceM: rounded(distanceM),
-    cues: calls.length,
-    talkS,
-    fixes,
-    skipped,
-  };
-  return [...lines, last].map((line) => `${JSON.stringify(line)}\n`).join('');
+  return withEnd(
+    lines,
+    outcomes.flatMap((o) => ('call' in o ? [o.call] : [])),
+    end,
+  );
 };
 
 interface Session {
