@@ -63,7 +63,7 @@ describe('race day and taper through an independent parser', () => {
   });
 });
 
-describe('RFC 5545', () => {
+describe('RFC 5545 [seen: its rules on lines, folding and escapes, quoted]', () => {
   const halves = fc
     .array(fc.integer({ min: 0xd7f0, max: 0xe00f }), { maxLength: 60 })
     .map((codes) => String.fromCharCode(...codes));

@@ -106,7 +106,10 @@ describe('GPX 1.1', () => {
   });
 });
 
-/** RFC 4180 section 2, as a reader of its grammar: records by CRLF, fields by comma, quotes doubled inside quotes. */
+/**
+ * RFC 4180 section 2, as a reader of its grammar [seen: two copies of it]: records by CRLF, fields by comma, quotes
+ * doubled inside quotes.
+ */
 const readCsv = (text: string): string[][] => {
   const records: string[][] = [];
   let record: string[] = [];
@@ -195,7 +198,7 @@ describe('the table of a session', () => {
   });
 });
 
-describe('GeoJSON, RFC 7946', () => {
+describe('GeoJSON, RFC 7946 [3.1.1 seen: quoted; the other sections from memory]', () => {
   const map = JSON.parse(runGeoJson('r', run, [], 0)) as {
     type: string;
     features: {

@@ -22,18 +22,20 @@ const minutes = (seconds: number): string => {
 };
 
 describe('race distances', () => {
-  // International yard and pound agreement of 1 July 1959: a yard is 0.9144 m exactly, a mile 1760 yards.
+  // International yard and pound agreement of 1 July 1959: a yard is 0.9144 m exactly, a mile 1760 yards [seen: two
+  // encyclopaedias].
   it('has the mile of 1959', () => {
     expect(M_PER_MILE).toBeCloseTo(1760 * YARD_M, 9);
     expect(M_PER_MILE).toBe(1609.344);
   });
 
-  // IAAF Rule 240.1 (road races), 2004-05 and 2009 texts: marathon 42.195 km.
+  // IAAF Rule 240.1 (road races): marathon 42.195 km [seen: the texts of 2004-05 and 2009].
   it('has the marathon of the rule book', () => {
     expect(PRESETS.find((p) => p.name === 'Marathon')?.distanceM).toBe(42_195);
   });
 
-  // Encyclopaedias: the half marathon is 21.0975 km or 13 miles 192.5 yards. The two differ by 6 mm.
+  // The half marathon is 21.0975 km or 13 miles 192.5 yards [seen: copies of encyclopaedias; the present rule was not].
+  // The two differ by 6 mm [computed].
   it('has the half in kilometres and in miles and yards', () => {
     const half = PRESETS.find((p) => p.name === 'Half marathon')?.distanceM ?? 0;
     const milesAndYardsM = 13 * M_PER_MILE + 192.5 * YARD_M;
@@ -75,7 +77,7 @@ describe('pace arithmetic', () => {
 });
 
 describe('the cost of slopes', () => {
-  // Minetti et al. 2002, J Appl Physiol 93:1039, polynomial of Fig. 1, values worked out from the published coefficients
+  // Minetti et al. 2002, J Appl Physiol 93:1039, polynomial of Fig. 1 [seen: its caption, quoted], values computed from it
   // (another public test has 5.9409 at +10 %, from a slipped power of ten).
   it.each([
     [-0.45, 4.0323],
@@ -95,7 +97,7 @@ describe('the cost of slopes', () => {
     expect(costOfRunning(slope)).toBeCloseTo(cost, 3);
   });
 
-  // The measured means and standard deviations of the abstract, n = 10: the polynomial lies within one of each.
+  // The measured means and standard deviations, n = 10 [seen: the abstract]: the polynomial lies within one of each.
   it.each([
     [0, 3.4, 0.24],
     [0.45, 18.93, 1.74],
@@ -105,7 +107,7 @@ describe('the cost of slopes', () => {
     expect(Math.abs(costOfRunning(slope) - mean)).toBeLessThan(sd);
   });
 
-  // From the same coefficients: ratios to the level value 3.6.
+  // Computed from the same coefficients: ratios to the level value 3.6.
   it.each([
     [-0.02, 0.8969],
     [-0.01, 0.9471],
@@ -115,7 +117,7 @@ describe('the cost of slopes', () => {
     expect(effortRatio(slope)).toBeCloseTo(ratio, 4);
   });
 
-  // Our cap, not theirs: Minetti 1994 (J Exp Biol 195:211) found the least cost at -10.6 %, 2002 at -20 %.
+  // Our cap, not theirs: the least cost was found at -10.6 % in 1994 [seen: J Exp Biol 195:211, abstract], at -20 % in 2002.
   it('gives a steep descent no more credit than one of about 3 %', () => {
     expect(effortRatio(-0.1)).toBe(effortRatio(-0.2));
     expect(effortRatio(-0.1)).toBeCloseTo(costOfRunning(-0.03) / 3.6, 2);
