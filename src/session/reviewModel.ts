@@ -108,7 +108,9 @@ const openOf = (id: number, read: ReadRun, digest: Digest | PracticeDigest): Ope
   read,
   digest,
   review:
-    read.plan.kind === 'race' && !isPractice(digest) ? reviewOf(digest, read.plan.plan, read.course) : null,
+    read.plan.kind === 'race' && !isPractice(digest)
+      ? reviewOf(digest, read.plan.plan, read.course, read.isImported)
+      : null,
 });
 
 const COUNTS_KEY = 'soundline.runsCount';

@@ -16,7 +16,7 @@ import {
   stationCosts,
 } from './parts.ts';
 import { type RanStretch, type ReceptionStretch, ranStretches, receptionOver } from './stretches.ts';
-import { summaryOf } from './summary.ts';
+import { summaryOf, summaryWithoutPlan } from './summary.ts';
 
 /** Everything a review shows, from a digest and its plan. */
 export interface Review {
@@ -35,15 +35,23 @@ export interface Review {
   readonly goodShare: number;
 }
 
-export const reviewOf = (digest: Digest, plan: RacePlan, course: CourseLine | null): Review => {
+/** @param isImported  it came without a plan; the one it has was made from the run itself, and nobody meant an opening */
+export const reviewOf = (
+  digest: Digest,
+  plan: RacePlan,
+  course: CourseLine | null,
+  isImported = false,
+): Review => {
   const schedule = scheduleOf(plan, course);
-  const opening = ranOpening(digest, plan, schedule);
+  const opening = isImported ? null : ranOpening(digest, plan, schedule);
   const fade = fadeOf(digest, plan, schedule);
   const stations = stationCosts(digest, plan, schedule);
   const splits = ranSplits(digest, plan, schedule);
   const { waiting, good, poor, lost } = digest.signalS;
   return {
-    summary: summaryOf({ plan, digest, opening, fade, stations }),
+    summary: isImported
+      ? summaryWithoutPlan({ plan, digest, fade })
+      : summaryOf({ plan, digest, opening, fade, stations }),
     splits,
     stretches: ranStretches(digest, splits, course),
     reception: receptionOver(digest),

@@ -65,7 +65,7 @@ const openingLine = ({ plan, opening }: SummaryFacts): Message => {
     : message('The first {distance} went {off} s/km slower than planned.', values);
 };
 
-const lostLine = ({ plan, fade }: SummaryFacts): Message => {
+const lostLine = ({ plan, fade }: Pick<SummaryFacts, 'plan' | 'fade'>): Message => {
   if (fade === null) return message('There is too little of the run to say where time was won and lost.');
   const { worst, best } = fade;
   const lost = {
@@ -141,4 +141,17 @@ export const summaryOf = (facts: SummaryFacts): readonly [Message, Message, Mess
   lostLine(facts),
   evenLine(facts),
   nextLine(facts),
+];
+
+/** Three lines for a run that nobody planned: how long it took, where time was won and lost, how even it was. */
+export const summaryWithoutPlan = ({
+  plan,
+  digest,
+  fade,
+}: Pick<SummaryFacts, 'plan' | 'digest' | 'fade'>): readonly [Message, Message, Message] => [
+  message('The run took {time}. It came without a plan, so it is held against an even one.', {
+    time: clock(digest.finishS ?? digest.samples.at(-1)?.atS ?? plan.goalS),
+  }),
+  lostLine({ plan, fade }),
+  halvesLine(fade),
 ];

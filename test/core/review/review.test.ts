@@ -104,4 +104,16 @@ describe('a race that did not', () => {
     expect(lines(r)[0]).toContain('ended at 4.2 km');
     expect(passedAtS(digest, 5000)).toBeNull();
   });
+
+  test('a run that came without a plan is told of no plan and of no opening', () => {
+    const plan = planOf({});
+    const sim = run(plan, { tooQuick: { untilM: 1500, share: 0.05 } });
+    const { digest } = review(plan, sim);
+    const r = reviewOf(digest, plan, line, true);
+    expect(r.opening).toBeNull();
+    expect(lines(r)[0]).toMatch(/^The run took \d+:\d\d\. It came without a plan/);
+    expect(lines(r).join(' ')).not.toMatch(/opening|planned|Next time|on plan/);
+    expect(lines(r)).toHaveLength(3);
+    expect(lines(reviewOf(digest, plan, line)).join(' ')).toContain('too quick an opening');
+  });
 });

@@ -12,7 +12,7 @@ export const review: Catalogue = {
   'Why: {why}.': 'Warum: {why}.',
   'Hear this call': 'Diese Ansage hören',
   'seconds ahead (+) or behind (−)': 'Sekunden Vorsprung (+) oder Rückstand (−)',
-  'a call sounded': 'eine Ansage erklang',
+  'a call sounded': 'eine Ansage',
   'Splits against plan, as a table': 'Zwischenzeiten gegen den Plan, als Tabelle',
   split: 'Abschnitt',
   planned: 'geplant',
@@ -94,6 +94,8 @@ export const review: Catalogue = {
   'Finished in {time}: on plan to the second or two.': 'Im Ziel in {time}: auf ein, zwei Sekunden im Plan.',
   'Finished in {time}, {off} ahead of the plan.': 'Im Ziel in {time}, {off} vor dem Plan.',
   'Finished in {time}, {off} behind the plan.': 'Im Ziel in {time}, {off} hinter dem Plan.',
+  'The run took {time}. It came without a plan, so it is held against an even one.':
+    'Der Lauf dauerte {time}. Er kam ohne Plan und wird deshalb an einem gleichmäßigen gemessen.',
   'The opening is not in the log.': 'Die Startphase fehlt in der Aufzeichnung.',
   'The first {distance} went as planned: a good opening.':
     'Die ersten {distance} liefen wie geplant: eine gute Startphase.',

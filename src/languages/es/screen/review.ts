@@ -91,6 +91,8 @@ export const review: Catalogue = {
   'Finished in {time}: on plan to the second or two.': 'Meta en {time}: según el plan, al segundo o dos.',
   'Finished in {time}, {off} ahead of the plan.': 'Meta en {time}, {off} por delante del plan.',
   'Finished in {time}, {off} behind the plan.': 'Meta en {time}, {off} por detrás del plan.',
+  'The run took {time}. It came without a plan, so it is held against an even one.':
+    'La carrera duró {time}. Vino sin plan, así que se compara con una a ritmo parejo.',
   'The opening is not in the log.': 'La apertura no está en el registro.',
   'The first {distance} went as planned: a good opening.':
     'Los primeros {distance} fueron según el plan: una buena apertura.',
@@ -112,7 +114,10 @@ export const review: Catalogue = {
     'La segunda mitad fue un {percent} % más lenta que la primera, sin contar cuestas ni piernas.',
   'The second half was {percent} % quicker than the first, hills and legs taken out.':
     'La segunda mitad fue un {percent} % más rápida que la primera, sin contar cuestas ni piernas.',
-  '{n} stations cost {time}.': { one: 'Un puesto costó {time}.', other: '{n} puestos costaron {time}.' },
+  '{n} stations cost {time}.': {
+    one: 'Un avituallamiento costó {time}.',
+    other: '{n} avituallamientos costaron {time}.',
+  },
   '{halves} {cost}': '{halves} {cost}',
   'Next time: find out first why it ended; with pain or illness, ask a doctor.':
     'La próxima vez: averigua primero por qué acabó; con dolor o enfermedad, pregunta a un médico.',
@@ -121,7 +126,7 @@ export const review: Catalogue = {
   'Next time: a goal a little slower, or longer threshold and long runs before it.':
     'La próxima vez: un objetivo algo más lento, o más umbral y tiradas largas antes.',
   'Next time: practise drinking on the move; the stations cost more than the pace did.':
-    'La próxima vez: practica beber en marcha; los puestos costaron más que el ritmo.',
+    'La próxima vez: practica beber en marcha; los avituallamientos costaron más que el ritmo.',
   'Next time: hold the opening back. It cost nothing seen this time; it is the first thing that does.':
     'La próxima vez: contén la apertura. Esta vez no se vio que costara nada; es lo primero que cuesta.',
   'Next time: a goal a little quicker is realistic, on a day and a course like this one.':

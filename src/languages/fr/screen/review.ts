@@ -12,7 +12,7 @@ export const review: Catalogue = {
   'Why: {why}.': 'Pourquoi : {why}.',
   'Hear this call': 'Écouter cette annonce',
   'seconds ahead (+) or behind (−)': 'secondes d’avance (+) ou de retard (−)',
-  'a call sounded': 'une annonce a retenti',
+  'a call sounded': 'une annonce',
   'Splits against plan, as a table': 'Partiels face au plan, en tableau',
   split: 'partiel',
   planned: 'prévu',
@@ -94,6 +94,8 @@ export const review: Catalogue = {
     'Arrivée en {time} : dans les temps, à une ou deux secondes près.',
   'Finished in {time}, {off} ahead of the plan.': 'Arrivée en {time}, {off} d’avance sur le plan.',
   'Finished in {time}, {off} behind the plan.': 'Arrivée en {time}, {off} de retard sur le plan.',
+  'The run took {time}. It came without a plan, so it is held against an even one.':
+    'La course a duré {time}. Elle est venue sans plan : elle est donc comparée à une course régulière.',
   'The opening is not in the log.': 'Le début n’est pas dans l’enregistrement.',
   'The first {distance} went as planned: a good opening.':
     'Les premiers {distance} se sont passés comme prévu : un bon début.',

@@ -92,6 +92,8 @@ export const review: Catalogue = {
   'Finished in {time}: on plan to the second or two.': 'Arrivo in {time}: nel piano, al secondo o due.',
   'Finished in {time}, {off} ahead of the plan.': 'Arrivo in {time}, {off} avanti al piano.',
   'Finished in {time}, {off} behind the plan.': 'Arrivo in {time}, {off} indietro sul piano.',
+  'The run took {time}. It came without a plan, so it is held against an even one.':
+    'La corsa è durata {time}. È arrivata senza piano, perciò si confronta con una regolare.',
   'The opening is not in the log.': 'L’apertura non è nel registro.',
   'The first {distance} went as planned: a good opening.':
     'I primi {distance} sono andati come previsto: una buona apertura.',

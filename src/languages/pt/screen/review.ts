@@ -92,6 +92,8 @@ export const review: Catalogue = {
     'Chegada em {time}: no plano, com um ou dois segundos.',
   'Finished in {time}, {off} ahead of the plan.': 'Chegada em {time}, {off} à frente do plano.',
   'Finished in {time}, {off} behind the plan.': 'Chegada em {time}, {off} atrás do plano.',
+  'The run took {time}. It came without a plan, so it is held against an even one.':
+    'A corrida durou {time}. Veio sem plano, por isso é comparada com uma de ritmo uniforme.',
   'The opening is not in the log.': 'A abertura não está no registro.',
   'The first {distance} went as planned: a good opening.':
     'Os primeiros {distance} foram como planejado: uma boa abertura.',
