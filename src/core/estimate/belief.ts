@@ -2,6 +2,7 @@ import { leaderOf, standing } from './contenders.ts';
 import * as course from './courseState.ts';
 import { wayOfTrack } from './courseTracker.ts';
 import { freeBeliefAt } from './freeTracker.ts';
+import { undecidedVar } from './lineMetres.ts';
 import type { EstimatorState } from './state.ts';
 
 /**
@@ -19,6 +20,8 @@ export const beliefAt = (state: EstimatorState, atMs: number) => {
   const g = wayOfTrack(leader.line, leader.track, atMs);
   const distanceM = course.distanceOf(g);
   let variance = course.distanceVarOf(g) + UNTOLD_SHARE * course.lineVarOf(g);
+  variance +=
+    ((leader.ownMetres?.doubtShare ?? 0) * distanceM) ** 2 + undecidedVar(leader, belief.odometer ?? null);
   if (belief.contenders.length > 1) {
     // What the others say is doubt about the leader.
     let weights = 0;

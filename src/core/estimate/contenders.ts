@@ -19,6 +19,15 @@ export interface Contender {
   readonly score: number;
   /** Log of how likely the place was when it was found, before any fit; absent: as likely as any. It does not fade. */
   readonly odds?: number;
+  /** The line is in its own metres, not in the official ones (lineMetres.ts); absent: it is scaled. */
+  readonly ownMetres?: OwnMetres;
+}
+
+export interface OwnMetres {
+  /** How far the distance may be off by it, a share of the way, one standard deviation. */
+  readonly doubtShare: number;
+  /** The official distance: the line itself may end before it or behind it. */
+  readonly finishM: number;
 }
 
 /** What was seen longer ago than this says little about which contender is right now. */
@@ -41,7 +50,8 @@ export const leaderOf = (contenders: readonly Contender[]): Contender =>
   contenders.reduce((best, c) => (standing(c) > standing(best) ? c : best));
 
 /** Where the line leaves the way out, places say nothing of the way run; speeds still do. */
-const inGap = ({ line, track }: Contender, fix: PlaneFix): PlaneFix => {
+const inGap = ({ line, track, ownMetres }: Contender, fix: PlaneFix): PlaneFix => {
+  if (ownMetres && course.placeOf(track.g) >= line.officialM) return { ...fix, placeless: true };
   if (line.gaps.length === 0) return fix;
   const here = course.distanceOf(track.g);
   const gap = line.gaps.find(({ fromM, toM }) => here >= fromM && here < toM);
@@ -94,7 +104,7 @@ const oddsAt = (offM: number, sdM: number, unseenM: number): number => {
   return Math.max(held, notHeld, ANYWHERE);
 };
 
-const cornersBefore = (line: CourseLine, alongM: number): number =>
+export const cornersBefore = (line: CourseLine, alongM: number): number =>
   line.corners.filter((c) => c.alongM <= alongM).length;
 
 /**
@@ -145,7 +155,7 @@ const newcomersOn = (
   unseenS: number,
 ): readonly Contender[] => {
   const { g, hills } = leader.track;
-  const here = course.distanceOf(g) + (g.x[course.LINE] as number);
+  const here = course.placeOf(g);
   const sdM = Math.sqrt(course.distanceVarOf(g));
   const unseenM = Math.max(1.5, course.speedOf(g, hills)) * unseenS;
   const reach = SPARE_M + 3 * sdM + SPEED_DOUBT * unseenM;
@@ -161,7 +171,8 @@ const newcomersOn = (
     .slice(0, MOST / 2)
     .map(({ s, odds }) => {
       const moved = copyOf(g);
-      course.placeAt(moved, s, NEWCOMER_SD_M);
+      if (leader.track.untied) course.lineAt(moved, s, NEWCOMER_SD_M);
+      else course.placeAt(moved, s, NEWCOMER_SD_M);
       return {
         line,
         reversed,
@@ -173,6 +184,7 @@ const newcomersOn = (
           firstRefused: null,
         },
         score: leader.score - NEWCOMER_BEHIND,
+        ...(leader.ownMetres && line === leader.line ? { ownMetres: leader.ownMetres } : {}),
         odds: odds + (leader.odds ?? 0),
       };
     });

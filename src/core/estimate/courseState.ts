@@ -95,6 +95,8 @@ export const loosenPlace = (g: Gaussian, alongM: number, errorM: number): void =
 };
 
 export const distanceOf = (g: Gaussian): number => at(g, S);
+/** Where on the line that is: its own error counted in. */
+export const placeOf = (g: Gaussian): number => at(g, S) + at(g, LINE);
 export const distanceVarOf = (g: Gaussian): number => cov(g, S, S);
 /** Variance of the line's own error at the runner's place, m². */
 export const lineVarOf = (g: Gaussian): number => cov(g, LINE, LINE);
@@ -131,6 +133,19 @@ export const speedVarOf = (g: Gaussian, hills: Hills | null): number => {
   return factor ** 2 * onLevel + 2 * factor * byHill * both + byHill ** 2 * cov(g, HILL, HILL);
 };
 export const baseSpeedOf = (g: Gaussian): number => at(g, BASE);
+
+/** Widens where on the line that is without widening how far the runner has come, in place. */
+export const loosenLine = (g: Gaussian, lineM: number, errorM: number): void => {
+  loosenPlace(g, 0, errorM);
+  g.P[LINE * N + LINE] = cov(g, LINE, LINE) + lineM ** 2;
+};
+
+/** Puts the line under the runner elsewhere, in place: how far they have come is kept. */
+export const lineAt = (g: Gaussian, placeM: number, sdM: number): void => {
+  for (const i of [LINE, OFFSET, TILT]) forget(g, i);
+  g.x[LINE] = placeM - at(g, S);
+  g.P[LINE * N + LINE] = sdM ** 2 + distanceVarOf(g);
+};
 
 /** Puts the belief at another place along the line, in place: what was known of the old one is given up. */
 export const placeAt = (g: Gaussian, distanceM: number, sdM: number): void => {

@@ -19,6 +19,8 @@ export interface CourseTrack {
   readonly hills: Hills | null;
   /** When the runner crossed the start line. */
   readonly startMs: number;
+  /** The line's metres are not the official ones: it says where the runner is, not how far they have come. */
+  readonly untied: boolean;
   /** Corners of the line gone round so far. */
   readonly passed: number;
   /** Running mean square of how far across the line fixes fall, m². */
@@ -78,6 +80,7 @@ export const beginTrack = (
   timeMs,
   hills: hillsAlong(line),
   startMs: timeMs,
+  untied: false,
   passed: 0,
   acrossM2: prior.slowSdM ** 2 + ASIDE_SD_M ** 2,
   evidenceS: PRIOR_S,
@@ -136,6 +139,7 @@ export const takeFix = (
     timeMs: fix.timeMs,
     hills: t.hills,
     startMs: t.startMs,
+    untied: t.untied,
     passed,
     doppler,
     fit: Math.max(WORST_FIT, fit.logLikelihood),
@@ -156,7 +160,8 @@ export const takeFix = (
       course.loosenPlace(g, away, 0);
     } else if (seenS < PATIENCE_S) {
       return { track: { ...base, acrossM2, evidenceS, firstRefused: first }, used: false };
-    } else course.loosenPlace(g, away, away);
+    } else if (t.untied) course.loosenLine(g, away, away);
+    else course.loosenPlace(g, away, away);
   }
   readings.takePosition(g, road, expected, fix);
   readings.boundLag(g);

@@ -2,10 +2,12 @@ import type { CourseLine } from '../course/line.ts';
 import { eastM, northM, planeAt } from '../geo/ruler.ts';
 import { arrive, noArrivals } from './arrivals.ts';
 import { backInPen, gunInPen, isUnderWay, noStand, standOn } from './backInPen.ts';
-import { type Contender, leaderOf, newcomers, takeFixAll } from './contenders.ts';
+import type { Contender } from './contenders.ts';
+import { takeCourseFix } from './courseFix.ts';
 import { beginTrack } from './courseTracker.ts';
 import { beginFree, takeFreeFix } from './freeTracker.ts';
 import type { Fix, Input } from './input.ts';
+import { beginOdometer } from './odometer.ts';
 import type { PlaneFix } from './planeFix.ts';
 import { takePod, withPod } from './podSpeed.ts';
 import { takePress } from './press.ts';
@@ -50,21 +52,6 @@ const RESTART_S = 300;
 const FOUND_START_SD_M = 4;
 /** Where a receiver woke on the course, by its first fixes along the line. */
 const WOKE_SD_M = 12;
-/**
- * After this long without a fix that fits, look for the runner elsewhere along the line: before the track's own patience
- * is at its end, and it lets itself be drawn to the nearest place on a part of the course where the runner is not.
- */
-const LOOK_ELSEWHERE_S = 30;
-
-/** By then the runner has shown which way along the line they go. */
-const DIRECTION_AFTER_S = 120;
-const sameWay = (contenders: readonly Contender[]): readonly Contender[] => {
-  const { reversed } = leaderOf(contenders);
-  return contenders.every((c) => c.reversed === reversed)
-    ? contenders
-    : contenders.filter((c) => c.reversed === reversed);
-};
-
 const priorOf = (setup: EstimatorSetup): ReceiverPrior => setup.receiver ?? USUAL_RECEIVER;
 
 /** The belief at the start line, with the fixes that came since. */
@@ -111,7 +98,7 @@ const wokeAt = (
   const next: EstimatorState = {
     ...state,
     startMs: woke.startMs,
-    belief: { kind: 'course', contenders, otherWay: null },
+    belief: { kind: 'course', contenders, otherWay: null, odometer: beginOdometer(woke.timeMs) },
   };
   return penOf(state).reduce((s, f) => takePlaneFix(setup, s, f), next);
 };
@@ -129,7 +116,8 @@ const beliefAtStart = (
   };
   const lines = linesFromStart(setup.course, startPlace(pen, startMs));
   const contenders = lines.map(({ line, reversed }) => contender(line, reversed));
-  return { kind: 'course', contenders, otherWay: lines.find((l) => l.reversed)?.line ?? null };
+  const otherWay = lines.find((l) => l.reversed)?.line ?? null;
+  return { kind: 'course', contenders, otherWay, odometer: beginOdometer(startMs) };
 };
 
 const takePlaneFix = (setup: EstimatorSetup, state: EstimatorState, fix: PlaneFix): EstimatorState => {
@@ -158,22 +146,20 @@ const takeRunningFix = (setup: EstimatorSetup, state: EstimatorState, fix: Plane
     const { track, used } = takeFreeFix(belief.track, fix, priorOf(setup));
     return usedOrNot({ ...state, belief: { kind: 'free', track } }, fix, used);
   }
-  const { contenders, used } = takeFixAll(belief.contenders, fix);
-  const unseenS = used ? 0 : (fix.timeMs - (state.lastUsedMs ?? fix.timeMs)) / 1000;
-  const sinceStartS = (fix.timeMs - (state.startMs ?? fix.timeMs)) / 1000;
-  // While nothing fits, the other way is not ruled out.
-  const settled = used && sinceStartS > DIRECTION_AFTER_S ? sameWay(contenders) : contenders;
-  const wider =
-    unseenS > LOOK_ELSEWHERE_S && settled.length === 1
-      ? [...settled, ...newcomers(leaderOf(settled), belief.otherWay ?? null, fix, unseenS)]
-      : settled;
-  const alone = wider.every((c) => c.reversed);
+  const taken = takeCourseFix(belief, fix, {
+    unseenS: (fix.timeMs - (state.lastUsedMs ?? fix.timeMs)) / 1000,
+    sinceStartS: (fix.timeMs - (state.startMs ?? fix.timeMs)) / 1000,
+    startGiven: state.startGiven,
+    stand: state.stand,
+    prior: priorOf(setup),
+  });
+  const alone = taken.belief.kind === 'course' && taken.belief.contenders.every((c) => c.reversed);
   const next: EstimatorState = {
     ...state,
-    belief: { ...belief, contenders: wider },
+    belief: taken.belief,
     lineReversed: state.lineReversed || alone,
   };
-  return usedOrNot(next, fix, used);
+  return usedOrNot(next, fix, taken.used);
 };
 
 const usedOrNot = (state: EstimatorState, fix: PlaneFix, used: boolean): EstimatorState =>

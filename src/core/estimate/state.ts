@@ -4,6 +4,7 @@ import type { Arrivals } from './arrivals.ts';
 import type { Stand } from './backInPen.ts';
 import type { Contender } from './contenders.ts';
 import type { FreeTrack } from './freeTracker.ts';
+import type { Odometer } from './odometer.ts';
 import type { PlaneFix } from './planeFix.ts';
 import type { PodScale } from './podScale.ts';
 import type { PodState } from './podSpeed.ts';
@@ -36,6 +37,8 @@ export type Belief =
       readonly contenders: readonly Contender[];
       /** The line the other way round, where the start did not rule it out: part of a course may be run both ways. */
       readonly otherWay?: CourseLine | null;
+      /** Absent where another estimate without the line runs beside this one already. */
+      readonly odometer?: Odometer | null;
     }
   | { readonly kind: 'free'; readonly track: FreeTrack };
 
