@@ -122,6 +122,19 @@ describe('a race on the road', () => {
     expect(again).toEqual(shownCalls);
   });
 
+  test('shows the time that was said, and leads on to what there is to see of it', async () => {
+    const { page } = opened;
+    const figure = (await page.locator('.run-over .figures .figure').first().textContent()) ?? '';
+    const said = await page.locator('.call[data-kind="finish"] .call-words').textContent();
+    await page.getByRole('button', { name: 'Look at this run' }).click();
+    await page.locator('.review .verdict, .review li').first().waitFor();
+    await page.getByText(`Finished in ${figure}`).waitFor();
+    expect(figure).toMatch(/^0:\d\d$/);
+    expect(said).toContain('Finished');
+    expect(new URL(page.url()).hash).toBe('#/runs');
+    expect(await page.evaluate(() => document.activeElement?.tagName)).toBe('MAIN');
+  });
+
   test('complains of nothing', () => {
     expect(opened.complaints).toEqual([]);
   });

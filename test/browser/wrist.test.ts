@@ -11,11 +11,20 @@ interface Box {
   readonly width: number;
   readonly height: number;
 }
-const boxOf = async (page: Page, selector: string): Promise<Box> => {
-  const box = await page.locator(selector).boundingBox();
-  if (box === null) throw new Error(`no ${selector}`);
-  return box;
-};
+/**
+ * Where two things stand at one instant. What stands in the other half changes sides with the figure, once a second at
+ * most: measured one after the other, they could be of different seconds.
+ */
+const boxesOf = async (page: Page, selectors: readonly [string, string]): Promise<readonly [Box, Box]> =>
+  page.evaluate(([a, b]) => {
+    const boxOf = (selector: string) => {
+      const { x, y, width, height } = document.querySelector(selector)?.getBoundingClientRect() ?? {};
+      if (x === undefined || y === undefined || width === undefined || height === undefined)
+        throw new Error(`no ${selector}`);
+      return { x, y, width, height };
+    };
+    return [boxOf(a), boxOf(b)] as const;
+  }, selectors);
 /** Of the four corners, how far the farthest is from the middle of the screen. */
 const reach = ({ x, y, width, height }: Box, size: number): number =>
   Math.max(
@@ -27,14 +36,15 @@ const SIZES = [160, 180, 240];
 describe('on a wrist', () => {
   const expectInside = async (page: Page, size: number, upper: boolean): Promise<void> => {
     await page.setViewportSize({ width: size, height: size });
-    const figure = await boxOf(page, '.face .sounding .figure');
+    const [figure, stop] = await boxesOf(page, ['.face .sounding .figure', '.face .hold-button']);
     expect(figure.height).toBeGreaterThanOrEqual(size / 4);
     expect(figure.y + figure.height / 2 < size / 2).toBe(upper);
     expect(reach(figure, size)).toBeLessThan(size / 2);
     // Nothing lies over the figure.
-    const stop = await boxOf(page, '.face .hold-button');
     expect(stop.y + stop.height <= figure.y || stop.y >= figure.y + figure.height).toBe(true);
     expect(reach(stop, size)).toBeLessThan(size / 2);
+    // A finger finds it: 44 px, and as much as a small round screen has room for.
+    expect(stop.height).toBeGreaterThanOrEqual(Math.min(44, 0.22 * size) - 0.5);
     expect(await page.locator('.face-figures').isVisible()).toBe(false);
   };
 
@@ -77,9 +87,8 @@ describe('on a wrist, guarded', () => {
     await page.locator('.main-button.start-button').click();
     await page.locator('.guard').waitFor();
     await runner.runTo(12, 6);
-    const text = await boxOf(page, '.guard-text');
+    const [text, figure] = await boxesOf(page, ['.guard-text', '.face .sounding .figure']);
     expect(reach(text, size)).toBeLessThan(size / 2);
-    const figure = await boxOf(page, '.face .sounding .figure');
     expect(text.y >= figure.y + figure.height || text.y + text.height <= figure.y).toBe(true);
     expect(await page.locator('.hold-button').isVisible()).toBe(false);
     await close();

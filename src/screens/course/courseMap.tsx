@@ -132,7 +132,7 @@ const Key = () => (
     <span data-mark="start">{t('start||place')}</span>
     <span data-mark="finish">{t('finish||place')}</span>
     <span data-mark="station">{t('station')}</span>
-    <span data-mark="fuel">{t('yours||what you carry')}</span>
+    <span data-mark="fuel">{t('what you carry||a mark')}</span>
     <span data-mark="tunnel">{t('tunnel')}</span>
   </span>
 );

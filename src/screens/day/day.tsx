@@ -151,25 +151,27 @@ const TaperList = ({ sheet }: { sheet: DaySheet }) => {
           second: Math.round(taper.cutPercent[1]),
         })}
       </p>
-      <table class="plan-table">
-        <tbody>
-          {taper.days.filter(isAhead).map((day) => (
-            <tr
-              key={day.dayOffset}
-              data-what={day.kind === 'race' ? 'finish' : 'board'}
-              data-rest={day.kind === 'rest'}
-            >
-              <th scope="row">
-                {weekdayName(day.weekday, 'short')} {dayText(date, day.dayOffset)}
-              </th>
-              <td class="words">
-                <strong>{t(day.title)}</strong>
-                {day.kind !== 'rest' && <span class="note clock-why">{t(day.detail)}</span>}
-              </td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <div class="scroll-x">
+        <table class="plan-table">
+          <tbody>
+            {taper.days.filter(isAhead).map((day) => (
+              <tr
+                key={day.dayOffset}
+                data-what={day.kind === 'race' ? 'finish' : 'board'}
+                data-rest={day.kind === 'rest'}
+              >
+                <th scope="row">
+                  {weekdayName(day.weekday, 'short')} {dayText(date, day.dayOffset)}
+                </th>
+                <td class="words">
+                  <strong>{t(day.title)}</strong>
+                  {day.kind !== 'rest' && <span class="note clock-why">{t(day.detail)}</span>}
+                </td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </div>
     </section>
   );
 };

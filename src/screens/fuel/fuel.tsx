@@ -107,18 +107,20 @@ export const FuelScreen = ({ model, plan }: { model: PrepareModel; plan: PlanMod
           {sheet.drinks.length === 0 ? (
             <p>{t('No water stations in the plan yet. Put them on the course, or into the plan.')}</p>
           ) : (
-            <table class="plan-table">
-              <tbody>
-                {sheet.drinks.map((drink) => (
-                  <tr key={drink.atM}>
-                    <th scope="row">
-                      {distance(drink.atM, race.unit, 1)} {unit}
-                    </th>
-                    <td class="words">{t(drink.text)}</td>
-                  </tr>
-                ))}
-              </tbody>
-            </table>
+            <div class="scroll-x">
+              <table class="plan-table">
+                <tbody>
+                  {sheet.drinks.map((drink) => (
+                    <tr key={drink.atM}>
+                      <th scope="row">
+                        {distance(drink.atM, race.unit, 1)} {unit}
+                      </th>
+                      <td class="words">{t(drink.text)}</td>
+                    </tr>
+                  ))}
+                </tbody>
+              </table>
+            </div>
           )}
           <h2>{t('Breakfast')}</h2>
           <p>

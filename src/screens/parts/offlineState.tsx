@@ -12,7 +12,7 @@ export interface OfflineSigns {
 const WORDS = {
   absent: message('This browser keeps no pages for later: Soundline needs a network here.'),
   fetching: message('Being stored for use without a network …'),
-  stored: message('Stored on this device. The voice is tried at the first touch.'),
+  stored: message('Stored for use without a network. The voice is checked at the first touch.'),
   ready: message('Ready offline.'),
   failed: message('Not ready offline. Open the page again with a network.'),
 } as const;

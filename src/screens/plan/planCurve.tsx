@@ -43,7 +43,7 @@ export const PlanCurve = ({ plan, sheet }: { plan: RacePlan; sheet: PlanSheet })
         {(plan.stations.length > 0 || plan.fuel.length > 0) && (
           <span class="map-key">
             {plan.stations.length > 0 && <span data-mark="station">{t('station')}</span>}
-            {plan.fuel.length > 0 && <span data-mark="fuel">{t('yours||what you carry')}</span>}
+            {plan.fuel.length > 0 && <span data-mark="fuel">{t('what you carry||a mark')}</span>}
           </span>
         )}
       </figcaption>

@@ -34,7 +34,7 @@ export const course: Catalogue = {
   'start||place': 'Start',
   'finish||place': 'Ziel',
   station: 'Verpflegung',
-  'yours||what you carry': 'eigene',
+  'what you carry||a mark': 'eigene Verpflegung',
   tunnel: 'Tunnel',
   'Height, {lowest} to {highest} m': 'Höhe, {lowest} bis {highest} m',
   'The way as a strip; the file holds no heights': 'Der Weg als Streifen; die Datei enthält keine Höhen',

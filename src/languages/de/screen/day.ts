@@ -29,7 +29,7 @@ export const day: Catalogue = {
   'Date of the race': 'Datum des Rennens',
   'The gun goes at': 'Startschuss um',
   'The pen closes before the gun': 'Startblock schließt vor dem Startschuss',
-  'Travel, door to race': 'Anreise, von Tür zu Rennen',
+  'Travel, door to race': 'Anreise, von der Haustür bis zum Rennen',
   'Temperature at the start': 'Temperatur am Start',
   'You run in a week': 'Du läufst pro Woche',
   'On which days you run': 'An welchen Tagen du läufst',

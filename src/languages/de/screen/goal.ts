@@ -31,7 +31,7 @@ export const goal: Catalogue = {
     'Trag die Temperatur ein und öffne eine Strecke mit Höhen, um zu sehen, was sie für die Zielzeit bedeuten.',
   'Nothing in what you gave speaks against the goal.': 'Nichts an deinen Angaben spricht gegen die Zielzeit.',
   'Revise:': 'Ändern:',
-  'Consider:': 'Bedenken:',
+  'Consider:': 'Zu bedenken:',
   'With {climb} m of climbing an even effort takes {percent} % longer than on the flat: the middle of the range here is about {time}.':
     'Mit {climb} m Anstieg dauert es bei gleichmäßiger Anstrengung {percent} % länger als im Flachen: Die Mitte der Spanne liegt hier bei etwa {time}.',
   'Results and goal': 'Ergebnisse und Zielzeit',
@@ -89,7 +89,7 @@ export const goal: Catalogue = {
   'Beyond 3 h 50 min the usual formula was never fitted: take the slow side seriously.':
     'Für mehr als 3 h 50 min wurde die übliche Formel nie gemacht: Nimm die langsame Seite ernst.',
   'Slowed on purpose: beyond what you have raced or trained for, most runners slow more than the formulas say.':
-    'Mit Absicht langsamer: Jenseits dessen, wofür sie Wettkämpfe oder Training haben, werden die meisten langsamer, als die Formeln sagen.',
+    'Mit Absicht vorsichtig: Jenseits dessen, was sie im Wettkampf oder im Training gelaufen sind, werden die meisten langsamer, als die Formeln sagen.',
   'a race distance between 1 km and 100 km, in metres':
     'eine Wettkampfdistanz zwischen 1 km und 100 km, in Metern',
   'a time for this distance between 2:14 and 16:40 per km, in seconds':

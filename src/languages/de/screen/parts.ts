@@ -38,8 +38,8 @@ export const parts: Catalogue = {
   'This browser keeps no pages for later: Soundline needs a network here.':
     'Dieser Browser bewahrt keine Seiten für später auf: Soundline braucht hier ein Netz.',
   'Being stored for use without a network …': 'Wird für den Gebrauch ohne Netz gespeichert …',
-  'Stored on this device. The voice is tried at the first touch.':
-    'Auf diesem Gerät gespeichert. Die Stimme wird bei der ersten Berührung geprüft.',
+  'Stored for use without a network. The voice is checked at the first touch.':
+    'Für die Nutzung ohne Netz gespeichert. Die Stimme wird bei der ersten Berührung geprüft.',
   'Ready offline.': 'Offline bereit.',
   'Not ready offline. Open the page again with a network.':
     'Nicht offline bereit. Öffne die Seite noch einmal mit Netz.',

@@ -218,7 +218,7 @@ export const plan: Catalogue = {
     'Der Plan endet bei {time}: {n} s unter der Zielzeit von {goal}.',
   'The plan ends at {time}: {n} s over the goal of {goal}.':
     'Der Plan endet bei {time}: {n} s über der Zielzeit von {goal}.',
-  'Hand it to another phone': 'An ein anderes Telefon geben',
+  'Hand it to another phone': 'An ein anderes Handy geben',
   'Second goal, pacer, rival, cut-offs': 'Zweite Zielzeit, Zugläufer, Rivale, Zeitlimits',
   'My race': 'Mein Rennen',
   'Kept on this device as you type. Everything else here may be left out.':

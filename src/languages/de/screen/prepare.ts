@@ -50,5 +50,5 @@ export const prepare: Catalogue = {
     'Jetzt deiner, ohne Verpflegungsstellen und Gels. Rückgängig geht unter Plan.',
   'This is the plan of the demo race, with its stations and gels.':
     'Das ist der Plan des Demo-Rennens, mit dessen Verpflegungsstellen und Gels.',
-  'Make it my own': 'Zu meinem machen',
+  'Make it my own': 'Zu meinem Plan machen',
 };

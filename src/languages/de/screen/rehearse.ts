@@ -31,7 +31,7 @@ export const rehearse: Catalogue = {
   'Make a plan': 'Mach einen Plan',
   'Hear it here, at home: choose “My plan” and press.': 'Hör ihn hier, zu Hause: Wähl „Mein Plan“ und drück.',
   'On the day {check}, then {run}: the phone in a pocket, the earphones in.':
-    'Am Renntag {check}, dann {run}: das Telefon in die Tasche, die Kopfhörer ins Ohr.',
-  'check the phone': 'prüf das Telefon',
+    'Am Renntag {check}, dann {run}: das Handy in die Tasche, die Kopfhörer ins Ohr.',
+  'check the phone': 'prüf das Handy',
   'switch on': 'schalt ein',
 };

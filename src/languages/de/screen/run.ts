@@ -2,7 +2,7 @@ import type { Catalogue } from '../../text.ts';
 
 export const run: Catalogue = {
   'Loud voice': 'Laute Stimme',
-  'For a crowd: harsher, and as loud as it can be.': 'Für die Menge: härter und so laut, wie es geht.',
+  'For a crowd: harsher, and as loud as it can be.': 'Im Gedränge: härter und so laut, wie es geht.',
   'A run was cut off': 'Ein Lauf wurde unterbrochen',
   'Its last sign was {time} ago. Its log is safe on this device, and its clock has gone on.':
     'Das letzte Lebenszeichen ist {time} her. Die Aufzeichnung ist auf diesem Gerät sicher, und die Uhr ist weitergelaufen.',

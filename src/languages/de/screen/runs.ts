@@ -11,7 +11,7 @@ export const runs: Catalogue = {
   Keep: 'Behalten',
   'Delete {run}': '{run} löschen',
   Delete: 'Löschen',
-  'Over the runs': 'Über die Läufe',
+  'Over the runs': 'Über alle Läufe',
   'Threshold held, openings, evenness': 'Gehaltene Schwelle, Startphasen, Gleichmäßigkeit',
   'when||date of a run': 'wann',
   'threshold /km': 'Schwelle /km',

@@ -32,5 +32,5 @@ export const calls: Catalogue = {
   'the course line ran against the race': 'la línea del recorrido iba en contra de la carrera',
   'start||why something was said': 'salida',
   'start found {s} s after': 'salida encontrada {s} s después',
-  'station in {distance} m': 'puesto en {distance} m',
+  'station in {distance} m': 'avituallamiento en {distance} m',
 };

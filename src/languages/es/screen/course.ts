@@ -4,10 +4,10 @@ export const course: Catalogue = {
   'Open the course itself first: these places need a line to lie on.':
     'Abre primero el recorrido: estos lugares necesitan una línea en la que estar.',
   'Places only: {n} of {m} are stations on your course.':
-    'Solo lugares: {n} de {m} son puestos de tu recorrido.',
+    'Solo lugares: {n} de {m} son avituallamientos de tu recorrido.',
   '{n} stations found in the file and put into the plan.': {
-    one: '{n} puesto encontrado en el archivo y añadido al plan.',
-    other: '{n} puestos encontrados en el archivo y añadidos al plan.',
+    one: '{n} avituallamiento encontrado en el archivo y añadido al plan.',
+    other: '{n} avituallamientos encontrados en el archivo y añadidos al plan.',
   },
   Course: 'Recorrido',
   'The line on the ground, from a file of the race or a run of yours. It is read here and goes nowhere.':
@@ -33,8 +33,8 @@ export const course: Catalogue = {
   'The course, {name}, drawn as a line': 'El recorrido, {name}, dibujado como línea',
   'start||place': 'salida',
   'finish||place': 'meta',
-  station: 'puesto',
-  'yours||what you carry': 'tuyo',
+  station: 'avituallamiento',
+  'what you carry||a mark': 'lo que llevas',
   tunnel: 'túnel',
   'Height, {lowest} to {highest} m': 'Altura, de {lowest} a {highest} m',
   'The way as a strip; the file holds no heights': 'El camino como una tira; el archivo no tiene alturas',
@@ -44,7 +44,7 @@ export const course: Catalogue = {
   'Another file': 'Otro archivo',
   'Open a course': 'Abrir un recorrido',
   'Or drop it here. GPX with a track or a route; waypoints become stations. Or the log of a past run (.jsonl).':
-    'O suéltalo aquí. GPX con una traza o una ruta; los puntos se convierten en puestos. O el registro de una carrera pasada (.jsonl).',
+    'O suéltalo aquí. GPX con una traza o una ruta; los puntos se convierten en avituallamientos. O el registro de una carrera pasada (.jsonl).',
   'The storage of this browser does not give the runs away.':
     'El almacén de este navegador no entrega las carreras.',
   'From a run on this device': 'De una carrera en este dispositivo',
@@ -53,7 +53,7 @@ export const course: Catalogue = {
   'Point on the map or the profile, or move the slider; then put something there.':
     'Señala en el mapa o en el perfil, o mueve el control; luego pon algo ahí.',
   'The course comes by here {n} times:': 'El recorrido pasa por aquí {n} veces:',
-  'The station offers': 'El puesto ofrece',
+  'The station offers': 'El avituallamiento ofrece',
   'Station here': 'Puesto aquí',
   'My {item} here': 'Mi {item} aquí',
   'Checkpoint here': 'Punto de control aquí',

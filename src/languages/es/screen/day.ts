@@ -29,7 +29,7 @@ export const day: Catalogue = {
   'Date of the race': 'Fecha de la carrera',
   'The gun goes at': 'El disparo es a las',
   'The pen closes before the gun': 'El cajón cierra antes del disparo',
-  'Travel, door to race': 'Viaje, de puerta a carrera',
+  'Travel, door to race': 'Viaje, de casa a la carrera',
   'Temperature at the start': 'Temperatura en la salida',
   'You run in a week': 'Corres por semana',
   'On which days you run': 'Qué días corres',
@@ -45,7 +45,7 @@ export const day: Catalogue = {
   'An old top, or a bin bag with holes for head and arms; take it off just before the gun.':
     'Una prenda vieja o una bolsa de basura con agujeros para cabeza y brazos; quítatela justo antes del disparo.',
   'Nothing over the race kit, unless it rains or blows: then a bin bag with holes.':
-    'Nada sobre la ropa de carrera, salvo que llueva o sople: entonces una bolsa con agujeros.',
+    'Nada sobre la ropa de carrera, salvo que llueva o haga viento: entonces una bolsa con agujeros.',
   'Nothing over the race kit. Stand in the shade, and wet your head if there is water.':
     'Nada sobre la ropa de carrera. Ponte a la sombra y mójate la cabeza si hay agua.',
   'Fradkin et al. 2010: a warm-up helped in 79 % of criteria over 32 studies':
@@ -62,9 +62,9 @@ export const day: Catalogue = {
     'Wallis y Podlogar 2022: de 1 a 4 g/kg en las 1 a 4 horas anteriores',
   'Leave||for the race': 'Salir de casa',
   '{n} min of travel.': '{n} min de viaje.',
-  'Last full drink': 'Última bebida completa',
+  'Last full drink': 'Último trago grande',
   'From here on only sips if thirsty, so that nothing is left to lose in the pen.':
-    'Desde aquí solo sorbos si hay sed, para no tener nada que soltar en el cajón.',
+    'Desde aquí solo sorbos si hay sed, para no tener ganas de orinar en el cajón.',
   Arrive: 'Llegar',
   'Toilet first, then the bag, then a look at the way to the pen.':
     'Primero el baño, luego la bolsa, luego un vistazo al camino del cajón.',

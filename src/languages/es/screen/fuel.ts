@@ -27,7 +27,7 @@ export const fuel: Catalogue = {
   'Put into the plan': 'Pasarlo al plan',
   Water: 'Agua',
   'No water stations in the plan yet. Put them on the course, or into the plan.':
-    'Aún no hay puestos de agua en el plan. Ponlos en el recorrido o en el plan.',
+    'Aún no hay avituallamientos con agua en el plan. Ponlos en el recorrido o en el plan.',
   Breakfast: 'Desayuno',
   '{fewest} to {most} hours before the gun: {range}. {advice}':
     'De {fewest} a {most} horas antes del disparo: {range}. {advice}',
@@ -69,7 +69,7 @@ export const fuel: Catalogue = {
   'No water follows one of these: carry some, or move it by hand.':
     'A uno de estos no le sigue agua: lleva algo o muévelo a mano.',
   'One of these waits long for water. Look whether a station is missing.':
-    'Uno de estos espera mucho el agua. Mira si falta un puesto.',
+    'Uno de estos espera mucho el agua. Mira si falta un avituallamiento.',
   'This race ends before 10 miles.': 'Esta carrera acaba antes de las 10 millas.',
   'Two or three sips after the gel.': 'Dos o tres sorbos después del gel.',
   'A sip or two if you are thirsty; else run on.': 'Un sorbo o dos si tienes sed; si no, sigue.',

@@ -65,7 +65,7 @@ export const goal: Catalogue = {
   middle: 'centro',
   goal: 'objetivo',
   'Write the distance as a number, such as 10 or 21.1.':
-    'Escribe la distancia como número, por ejemplo 10 o 21.1.',
+    'Escribe la distancia como número, por ejemplo 10 o 21,1.',
   'Write the time as hours, minutes and seconds: 47:30 or 1:44:00.':
     'Escribe el tiempo en horas, minutos y segundos: 47:30 o 1:44:00.',
   'Write the weeks as a number, or leave them out.': 'Escribe las semanas como número, o déjalas vacías.',

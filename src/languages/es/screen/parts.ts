@@ -38,8 +38,8 @@ export const parts: Catalogue = {
   'This browser keeps no pages for later: Soundline needs a network here.':
     'Este navegador no guarda páginas: Soundline necesita red aquí.',
   'Being stored for use without a network …': 'Guardando para usar sin red …',
-  'Stored on this device. The voice is tried at the first touch.':
-    'Guardado en este dispositivo. La voz se prueba al primer toque.',
+  'Stored for use without a network. The voice is checked at the first touch.':
+    'Guardado para usarlo sin red. La voz se comprueba al primer toque.',
   'Ready offline.': 'Lista sin red.',
   'Not ready offline. Open the page again with a network.':
     'No lista sin red. Abre la página de nuevo con red.',

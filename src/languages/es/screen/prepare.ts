@@ -14,7 +14,7 @@ export const prepare: Catalogue = {
   'With diabetes or another condition of blood sugar, settle food, gels and timing with your doctor beforehand.':
     'Con diabetes u otro problema de azúcar en sangre, acuerda antes con tu médico la comida, los geles y los horarios.',
   'Food at stations may hold nuts, milk, gluten or caffeine. If that matters to you, carry your own.':
-    'La comida de los puestos puede llevar frutos secos, leche, gluten o cafeína. Si eso te importa, lleva la tuya.',
+    'La comida de los avituallamientos puede llevar frutos secos, leche, gluten o cafeína. Si eso te importa, lleva la tuya.',
   'Drink to thirst. Too much is dangerous too: it thins the salt in the blood. Gaining weight over a race is a warning sign.':
     'Bebe según la sed. Demasiado también es peligroso: diluye la sal de la sangre. Ganar peso durante una carrera es señal de alarma.',
   'Do not take anti-inflammatory painkillers (such as ibuprofen) around a race; with hard effort and much drinking they add risk.':
@@ -47,8 +47,8 @@ export const prepare: Catalogue = {
   'common practice, no source': 'práctica común, sin fuente',
   'Next: {step}': 'Siguiente: {step}',
   'Yours now, without stations and gels. Undo stands under Plan.':
-    'Ahora es tuyo, sin puestos ni geles. Deshacer está en Plan.',
+    'Ahora es tuyo, sin avituallamientos ni geles. Deshacer está en Plan.',
   'This is the plan of the demo race, with its stations and gels.':
-    'Este es el plan de la carrera de muestra, con sus puestos y geles.',
+    'Este es el plan de la carrera de muestra, con sus avituallamientos y geles.',
   'Make it my own': 'Hacerlo mío',
 };

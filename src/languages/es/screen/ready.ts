@@ -20,8 +20,8 @@ export const ready: Catalogue = {
   'Go into the open. The first may take half a minute.':
     'Sal al aire libre. La primera puede tardar medio minuto.',
   'It comes, and does not say how exact.': 'Llega y no dice con qué exactitud.',
-  'To {distance} m.||exact': 'A {distance} m.',
-  'Only to {distance} m.||exact': 'Solo a {distance} m.',
+  'To {distance} m.||exact': 'Con {distance} m de margen.',
+  'Only to {distance} m.||exact': 'Solo con {distance} m de margen.',
   'Stay in the open a minute. If it stays so, allow the exact position in the settings.':
     'Quédate un minuto al aire libre. Si sigue así, permite la posición exacta en los ajustes.',
   'This iOS lets an installed page go dark.': 'Este iOS deja que una página instalada se apague.',

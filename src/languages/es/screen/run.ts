@@ -3,7 +3,7 @@ import type { Catalogue } from '../../text.ts';
 export const run: Catalogue = {
   'Loud voice': 'Voz fuerte',
   'For a crowd: harsher, and as loud as it can be.':
-    'Para el gentío: más áspera y todo lo fuerte que puede ser.',
+    'Entre el gentío: más áspera y todo lo fuerte que puede ser.',
   'A run was cut off': 'Una carrera se cortó',
   'Its last sign was {time} ago. Its log is safe on this device, and its clock has gone on.':
     'Su última señal fue hace {time}. Su registro está a salvo en este dispositivo y su reloj ha seguido.',
@@ -11,17 +11,17 @@ export const run: Catalogue = {
   'It is over': 'Se acabó',
   'In a pocket or on an arm': 'En un bolsillo o en el brazo',
   'A guard swallows touches and rain. One finger that rests opens it.':
-    'Una guarda se traga los toques y la lluvia. La abre un dedo que se queda.',
+    'Una protección absorbe los toques y la lluvia. La abre un dedo que se queda quieto.',
   "Use the headset's buttons": 'Usar los botones de los auriculares',
   'One press marks a board, two ask, three hush; with a pacer in the plan, three say level with them. Your own music stops for it.':
     'Una pulsación marca un cartel, dos preguntan, tres callan; con liebre en el plan, tres dicen que vas a su altura. Tu música se para por ello.',
-  'Guarded: hold to open': 'Guardada: mantén pulsado para abrir',
+  'Guarded: hold to open': 'Protegida: mantén pulsado para abrir',
   'No position yet': 'Aún sin posición',
   'Stand in the open. The first may take half a minute.':
     'Ponte al aire libre. La primera puede tardar medio minuto.',
   'Position comes': 'La posición llega',
-  'Position to {distance} m, as the receiver says': 'Posición a {distance} m, según el receptor',
-  'Position only to {distance} m': 'Posición solo a {distance} m',
+  'Position to {distance} m, as the receiver says': 'Posición con {distance} m de margen, según el receptor',
+  'Position only to {distance} m': 'Posición con hasta {distance} m de margen',
   'It settles within a minute in the open.': 'Al aire libre se asienta en un minuto.',
   'Last position {s} s ago': 'Última posición hace {s} s',
   'No position for {s} s': 'Sin posición desde hace {s} s',
@@ -38,7 +38,7 @@ export const run: Catalogue = {
     'Pon su tiempo de apagado en el teléfono al máximo. Apagada significa sin posición.',
   'Sound on': 'Sonido activo',
   'Voice is being loaded': 'Cargando la voz',
-  'Sound asleep': 'Sonido dormido',
+  'Sound asleep': 'Sonido en pausa',
   'Touch the screen once.': 'Toca la pantalla una vez.',
   'No sound': 'Sin sonido',
   'The voice could not be loaded. Open the page again.': 'No se pudo cargar la voz. Abre la página de nuevo.',
@@ -85,7 +85,7 @@ export const run: Catalogue = {
   '{figure} s behind': '{figure} s por detrás',
   Finished: 'Terminado',
   Stopped: 'Parado',
-  'by the gun': 'por el disparo',
+  'by the gun': 'en tiempo oficial',
   'against plan': 'frente al plan',
   'Save the log': 'Guardar el registro',
   'This was a practice at home: its log goes when you are done.':
@@ -104,7 +104,7 @@ export const run: Catalogue = {
   'Your checkpoints, your own food, and what asks you to act.':
     'Tus puntos de control, tu propia comida y lo que te pide actuar.',
   'Also boards, stations and the signal, where there is time for them.':
-    'También carteles, puestos y la señal, donde hay tiempo para ellos.',
+    'También carteles, avituallamientos y la señal, donde hay tiempo para ellos.',
   'Also every board in a short race, and when you have time in hand near the end.':
     'También cada cartel en una carrera corta, y cuando te sobra tiempo cerca del final.',
   'How much is said': 'Cuánto se dice',
@@ -113,6 +113,6 @@ export const run: Catalogue = {
   '{thing} in {distance} {unit}': '{thing} en {distance} {unit}',
   'push||near the finish': 'empujón',
   'On the way a press anywhere marks a board, and a hold asks where you stand.':
-    'En marcha, una pulsación en cualquier sitio marca un panel, y si mantienes pulsado preguntas cómo vas.',
+    'En marcha, una pulsación en cualquier sitio marca un cartel, y si mantienes pulsado preguntas cómo vas.',
   'Look at this run': 'Ver esta carrera',
 };

@@ -32,12 +32,12 @@ export const whatIf: Catalogue = {
   '± is one standard error from the thousand runs, not the doubt of the model, which is larger.':
     '± es un error estándar de las mil carreras, no la duda del modelo, que es mayor.',
   'They run as most do: the pace wanders by {wander} % over a kilometre, a water station costs {station} s.':
-    'Corren como la mayoría: el ritmo oscila un {wander} % en un kilómetro, un puesto de agua cuesta {station} s.',
+    'Corren como la mayoría: el ritmo oscila un {wander} % en un kilómetro, un avituallamiento de agua cuesta {station} s.',
   'Moved by {n} runs of yours: the pace wanders by {wander} % over a kilometre, a water station costs {station} s, and legs that give all slow by {fade} % from the first half to the second, where most slow by {usual} %.':
     {
-      one: 'Movido por una carrera tuya: el ritmo oscila un {wander} % en un kilómetro, un puesto de agua cuesta {station} s y las piernas que lo dan todo se frenan un {fade} % de la primera mitad a la segunda, donde la mayoría se frena un {usual} %.',
+      one: 'Movido por una carrera tuya: el ritmo oscila un {wander} % en un kilómetro, un avituallamiento de agua cuesta {station} s y las piernas que lo dan todo se frenan un {fade} % de la primera mitad a la segunda, donde la mayoría se frena un {usual} %.',
       other:
-        'Movido por {n} carreras tuyas: el ritmo oscila un {wander} % en un kilómetro, un puesto de agua cuesta {station} s y las piernas que lo dan todo se frenan un {fade} % de la primera mitad a la segunda, donde la mayoría se frena un {usual} %.',
+        'Movido por {n} carreras tuyas: el ritmo oscila un {wander} % en un kilómetro, un avituallamiento de agua cuesta {station} s y las piernas que lo dan todo se frenan un {fade} % de la primera mitad a la segunda, donde la mayoría se frena un {usual} %.',
     },
   'The simulation could not be run on this browser.': 'La simulación no pudo correr en este navegador.',
   'Abbiss and Laursen 2008: over two minutes and more an even pace tends to serve best':
@@ -49,7 +49,7 @@ export const whatIf: Catalogue = {
   'Smyth 2018, 1.7 million marathons: fast starts go with slower finishes. Seen, not tried: quick starters also differ in ability':
     'Smyth 2018, 1.7 millones de maratones: las salidas rápidas van con metas más lentas. Visto, no probado: quien sale rápido también difiere en capacidad',
   "That tiredness adds up along Riegel's curve, how late a runner notices, wander and seconds at stations are our own assumptions":
-    'Que el cansancio se suma según la curva de Riegel, lo tarde que lo nota un corredor, el vaivén y los segundos en los puestos son suposiciones nuestras',
+    'Que el cansancio se suma según la curva de Riegel, lo tarde que lo nota un corredor, el vaivén y los segundos en los avituallamientos son suposiciones nuestras',
   'A model, not a forecast. It takes your result as given, and everybody in it runs by the plan until the legs say no.':
     'Un modelo, no un pronóstico. Toma tu resultado como dado, y todos en él corren según el plan hasta que las piernas dicen no.',
   'It knows no heat, wind, crowd, cramp or stomach, and nobody who gives up.':

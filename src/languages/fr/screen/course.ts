@@ -34,7 +34,7 @@ export const course: Catalogue = {
   'start||place': 'départ',
   'finish||place': 'arrivée',
   station: 'ravitaillement',
-  'yours||what you carry': 'à toi',
+  'what you carry||a mark': 'ce que tu emportes',
   tunnel: 'tunnel',
   'Height, {lowest} to {highest} m': 'Altitude, {lowest} à {highest} m',
   'The way as a strip; the file holds no heights': 'Le chemin en ruban ; le fichier n’a pas d’altitudes',

@@ -29,7 +29,7 @@ export const day: Catalogue = {
   'Date of the race': 'Date de la course',
   'The gun goes at': 'Coup de pistolet à',
   'The pen closes before the gun': 'Le sas ferme, avant le départ',
-  'Travel, door to race': 'Trajet, de la porte à la course',
+  'Travel, door to race': 'Trajet, porte à porte',
   'Temperature at the start': 'Température au départ',
   'You run in a week': 'Tu cours par semaine',
   'On which days you run': 'Les jours où tu cours',
@@ -54,7 +54,7 @@ export const day: Catalogue = {
     '{lower} à {upper} g de glucides, autant que tu en as l’habitude. {text}',
   '{lower} to {upper} g of carbohydrate for each kg of body mass, as much as you are used to. {text}':
     '{lower} à {upper} g de glucides par kg de poids, autant que tu en as l’habitude. {text}',
-  'Get up': 'Lever',
+  'Get up': 'Se lever',
   'Time to eat and leave without hurry. Ill or feverish? Stay at home.':
     'Le temps de manger et de partir sans hâte. Malade ou fiévreux ? Reste à la maison.',
   'Breakfast, packed the evening before': 'Petit déjeuner, préparé la veille',

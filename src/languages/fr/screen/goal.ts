@@ -126,7 +126,7 @@ export const goal: Catalogue = {
   'All the rest easy: you can talk in sentences.':
     'Tout le reste facile : tu peux parler en phrases entières.',
   'This step is more than half a year away. Choose a goal in between, race for it, and ask again.':
-    'Ce pas prend plus de six mois. Choisis un objectif intermédiaire, cours une course pour lui, et redemande.',
+    'Cette étape demande plus de six mois. Choisis un objectif intermédiaire, cours une course pour lui, et redemande.',
   'Then race the shorter distance, and put its time in here.':
     'Puis cours la distance plus courte en course, et mets son temps ici.',
   'Daniels: at most one point of the running index in four to six weeks':

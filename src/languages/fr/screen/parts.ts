@@ -37,9 +37,9 @@ export const parts: Catalogue = {
     'Cet écran n’a pas pu être chargé. Rouvre la page avec du réseau.',
   'This browser keeps no pages for later: Soundline needs a network here.':
     'Ce navigateur ne garde aucune page pour plus tard : ici, Soundline a besoin du réseau.',
-  'Being stored for use without a network …': 'Mise en réserve pour un usage sans réseau …',
-  'Stored on this device. The voice is tried at the first touch.':
-    'Enregistré sur cet appareil. La voix est essayée au premier contact.',
+  'Being stored for use without a network …': 'Enregistrement pour un usage sans réseau …',
+  'Stored for use without a network. The voice is checked at the first touch.':
+    'Enregistré pour fonctionner sans réseau. La voix est vérifiée au premier contact.',
   'Ready offline.': 'Prêt hors ligne.',
   'Not ready offline. Open the page again with a network.':
     'Pas prêt hors ligne. Rouvre la page avec du réseau.',

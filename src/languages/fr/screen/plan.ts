@@ -35,9 +35,9 @@ export const plan: Catalogue = {
     'Comptées depuis le coup de pistolet. Le tableau montre la marge qui reste.',
   'Where these figures come from': 'D’où viennent ces chiffres',
   'What you mean to run, from the line to the finish. An even {pace} per km makes the goal.':
-    'Ce que tu comptes courir, de la ligne à l’arrivée. Un régulier {pace} par km fait l’objectif.',
+    'Ce que tu comptes courir, de la ligne à l’arrivée. Une allure régulière de {pace} par km donne l’objectif.',
   'What you mean to run, from the line to the finish. An even {pace} per mi makes the goal.':
-    'Ce que tu comptes courir, de la ligne à l’arrivée. Un régulier {pace} par mile fait l’objectif.',
+    'Ce que tu comptes courir, de la ligne à l’arrivée. Une allure régulière de {pace} par mile donne l’objectif.',
   'Your plan': 'Ton plan',
   'The plan as a curve': 'Le plan en courbe',
   'Shown is the last plan that could be read.': 'Affiché : le dernier plan lisible.',

@@ -70,7 +70,7 @@ export const ready: Catalogue = {
   'Beside the sound.': 'En plus du son.',
   'Not on this device: the sound alone.': 'Pas sur cet appareil : le son seul.',
   'Works without a network.': 'Marche sans réseau.',
-  'Being stored.': 'Mise en réserve en cours.',
+  'Being stored.': 'Enregistrement en cours.',
   'Needs a network to open.': 'A besoin du réseau pour s’ouvrir.',
   'Do not close the page before the race.': 'Ne ferme pas la page avant la course.',
   'position||in a list': 'position',

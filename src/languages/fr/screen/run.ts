@@ -3,7 +3,7 @@ import type { Catalogue } from '../../text.ts';
 export const run: Catalogue = {
   'Loud voice': 'Voix forte',
   'For a crowd: harsher, and as loud as it can be.':
-    'Pour la foule\u202f: plus dure, et aussi forte que possible.',
+    'Dans la foule\u202f: plus dure, et aussi forte que possible.',
   'A run was cut off': 'Une course a été interrompue',
   'Its last sign was {time} ago. Its log is safe on this device, and its clock has gone on.':
     'Son dernier signe date d’il y a {time}. Son enregistrement est en sûreté sur cet appareil, et son chrono a continué.',
@@ -64,7 +64,7 @@ export const run: Catalogue = {
     'Cette course est ouverte dans une autre fenêtre de cet appareil. Continue là-bas, ou ferme cette fenêtre et mets en marche ici.',
   'Practise the day at home': 'Répéter la journée à la maison',
   'Practised at home a simulated runner runs your plan, in real time, on these very screens; nothing else is simulated.':
-    'Répété à la maison, un coureur simulé court ton plan, en temps réel, sur ces mêmes écrans ; rien d’autre n’est simulé.',
+    'À la maison, un coureur simulé court ton plan, en temps réel, sur ces mêmes écrans ; rien d’autre n’est simulé.',
   'A simulated runner waits for your start.': 'Un coureur simulé attend ton départ.',
   Gun: 'Coup de pistolet',
   'Gun heard': 'Coup de pistolet entendu',

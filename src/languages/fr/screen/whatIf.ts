@@ -29,7 +29,7 @@ export const whatIf: Catalogue = {
   'Another opening': 'Un autre début',
   'Goal made': 'Objectif tenu',
   'Middle finish': 'Arrivée du milieu',
-  'Against even, s': 'Contre régulier, s',
+  'Against even, s': 'Face au régulier, s',
   '± is one standard error from the thousand runs, not the doubt of the model, which is larger.':
     '± est l’erreur type de mille courses, pas le doute sur le modèle, qui est plus grand.',
   'They run as most do: the pace wanders by {wander} % over a kilometre, a water station costs {station} s.':

@@ -34,7 +34,7 @@ export const course: Catalogue = {
   'start||place': 'partenza',
   'finish||place': 'arrivo',
   station: 'ristoro',
-  'yours||what you carry': 'tuo',
+  'what you carry||a mark': 'quello che porti',
   tunnel: 'galleria',
   'Height, {lowest} to {highest} m': 'Quota, da {lowest} a {highest} m',
   'The way as a strip; the file holds no heights': 'La strada come striscia; il file non ha quote',

@@ -29,7 +29,7 @@ export const day: Catalogue = {
   'Date of the race': 'Data della gara',
   'The gun goes at': 'Lo sparo è alle',
   'The pen closes before the gun': 'La griglia chiude prima dello sparo',
-  'Travel, door to race': 'Viaggio, da porta a gara',
+  'Travel, door to race': 'Viaggio, da casa alla gara',
   'Temperature at the start': 'Temperatura alla partenza',
   'You run in a week': 'Corri alla settimana',
   'On which days you run': 'In quali giorni corri',
@@ -39,13 +39,13 @@ export const day: Catalogue = {
   '{what} at {time}': '{what} alle {time}',
   'All steps, one after the other.': 'Tutti i passi, uno dopo l’altro.',
   'Take an old top, or a bin bag with holes for head and arms; take it off just before the gun.':
-    'Porta una maglia vecchia o un sacco con fori per testa e braccia; toglilo poco prima dello sparo.',
+    'Porta una maglia vecchia o un sacco per rifiuti con fori per testa e braccia; toglilo poco prima dello sparo.',
   'An old warm top, a bin bag with holes for head and arms over it, and gloves; take them off just before the gun.':
-    'Una maglia vecchia e calda, sopra un sacco con fori per testa e braccia, e guanti; toglili poco prima dello sparo.',
+    'Una maglia vecchia e calda, sopra un sacco per rifiuti con fori per testa e braccia, e guanti; toglili poco prima dello sparo.',
   'An old top, or a bin bag with holes for head and arms; take it off just before the gun.':
-    'Una maglia vecchia o un sacco con fori per testa e braccia; toglilo poco prima dello sparo.',
+    'Una maglia vecchia o un sacco per rifiuti con fori per testa e braccia; toglilo poco prima dello sparo.',
   'Nothing over the race kit, unless it rains or blows: then a bin bag with holes.':
-    'Niente sopra gli abiti da gara, salvo pioggia o vento: allora un sacco con fori.',
+    'Niente sopra gli abiti da gara, salvo pioggia o vento: allora un sacco per rifiuti con fori.',
   'Nothing over the race kit. Stand in the shade, and wet your head if there is water.':
     'Niente sopra gli abiti da gara. Stai all’ombra e bagnati la testa se c’è acqua.',
   'Fradkin et al. 2010: a warm-up helped in 79 % of criteria over 32 studies':
@@ -62,9 +62,9 @@ export const day: Catalogue = {
     'Wallis e Podlogar 2022: da 1 a 4 g/kg nelle 1–4 ore prima',
   'Leave||for the race': 'Parti',
   '{n} min of travel.': '{n} min di viaggio.',
-  'Last full drink': 'Ultima bevuta piena',
+  'Last full drink': 'Ultima bevuta abbondante',
   'From here on only sips if thirsty, so that nothing is left to lose in the pen.':
-    'Da qui solo sorsi se hai sete, così che in griglia non resti niente da lasciare.',
+    'Da qui solo sorsi se hai sete, così non ti scapperà in griglia.',
   Arrive: 'Arriva',
   'Toilet first, then the bag, then a look at the way to the pen.':
     'Prima il bagno, poi la borsa, poi uno sguardo alla strada per la griglia.',

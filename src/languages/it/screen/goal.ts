@@ -65,7 +65,7 @@ export const goal: Catalogue = {
   middle: 'centro',
   goal: 'obiettivo',
   'Write the distance as a number, such as 10 or 21.1.':
-    'Scrivi la distanza come numero, per esempio 10 o 21.1.',
+    'Scrivi la distanza come numero, per esempio 10 o 21,1.',
   'Write the time as hours, minutes and seconds: 47:30 or 1:44:00.':
     'Scrivi il tempo come ore, minuti e secondi: 47:30 o 1:44:00.',
   'Write the weeks as a number, or leave them out.': 'Scrivi le settimane come numero, o lasciale vuote.',

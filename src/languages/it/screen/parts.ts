@@ -38,8 +38,8 @@ export const parts: Catalogue = {
   'This browser keeps no pages for later: Soundline needs a network here.':
     'Questo browser non conserva pagine: qui Soundline ha bisogno della rete.',
   'Being stored for use without a network …': 'Si conserva per l’uso senza rete …',
-  'Stored on this device. The voice is tried at the first touch.':
-    'Salvato su questo dispositivo. La voce si prova al primo tocco.',
+  'Stored for use without a network. The voice is checked at the first touch.':
+    'Salvato per l’uso senza rete. La voce si verifica al primo tocco.',
   'Ready offline.': 'Pronta senza rete.',
   'Not ready offline. Open the page again with a network.':
     'Non pronta senza rete. Riapri la pagina con la rete.',
@@ -47,10 +47,10 @@ export const parts: Catalogue = {
   'Take it now': 'Prendila ora',
   'The voice is being loaded ({size} MB).': 'Si carica la voce ({size} MB).',
   'No sound: the voice could not be loaded. {why}': 'Nessun suono: la voce non si è potuta caricare. {why}',
-  'on plan': 'nel piano',
+  'on plan': 'in linea',
   'no reading': 'nessuna lettura',
   'No reading yet': 'Ancora nessuna lettura',
-  'On plan, give or take {sd}': 'Nel piano, più o meno {sd}',
+  'On plan, give or take {sd}': 'In linea col piano, più o meno {sd}',
   '{seconds} seconds ahead, give or take {sd}': {
     one: '{seconds} secondo avanti, più o meno {sd}',
     other: '{seconds} secondi avanti, più o meno {sd}',

@@ -21,7 +21,7 @@ export const plan: Catalogue = {
   'In the run, press when level with the pacer: the voice says where they are heading. Empty: none.':
     'In gara premi quando sei alla pari con il pacer: la voce dice verso quale tempo va. Vuoto: nessuno.',
   'The pacer runs by': 'Il pacer corre sul',
-  'The gun': 'Lo sparo',
+  'The gun': 'Tempo dallo sparo',
   'Their own time': 'Il suo tempo',
   'Most pacers run by the gun. Ask them in the pen.':
     'I pacer corrono quasi sempre sul tempo dallo sparo. Chiedi in griglia.',
@@ -32,12 +32,12 @@ export const plan: Catalogue = {
     'Sull’orologio del tuo obiettivo. Il distacco si dice dopo ogni punto di controllo. Vuoto: nessuno.',
   'Cut-offs of the race': 'Tempi limite della gara',
   'Counted from the gun. The table shows what is left against them.':
-    'Contati dallo sparo. La tabella mostra quanto manca.',
+    'Contati dallo sparo. La tabella mostra il margine che resta.',
   'Where these figures come from': 'Da dove vengono queste cifre',
   'What you mean to run, from the line to the finish. An even {pace} per km makes the goal.':
-    'Quello che vuoi correre, dalla partenza al traguardo. Un costante {pace} per km fa l’obiettivo.',
+    'Quello che vuoi correre, dalla partenza al traguardo. Un passo costante di {pace} al km dà l’obiettivo.',
   'What you mean to run, from the line to the finish. An even {pace} per mi makes the goal.':
-    'Quello che vuoi correre, dalla partenza al traguardo. Un costante {pace} per miglio fa l’obiettivo.',
+    'Quello che vuoi correre, dalla partenza al traguardo. Un passo costante di {pace} al miglio dà l’obiettivo.',
   'Your plan': 'Il tuo piano',
   'The plan as a curve': 'Il piano come curva',
   'Shown is the last plan that could be read.': 'Si vede l’ultimo piano che si è potuto leggere.',
@@ -79,8 +79,8 @@ export const plan: Catalogue = {
   'Goal time': 'Tempo obiettivo',
   'Hours, minutes, seconds': 'Ore, minuti, secondi',
   Unit: 'Unità',
-  'Goal is by': 'L’obiettivo è sul',
-  'My own time': 'Il mio tempo',
+  'Goal is by': 'Obiettivo sul',
+  'My own time': 'Real time',
   Opening: 'Apertura',
   'Until||place': 'Fino a',
   'Quicker by': 'Più veloce di',
@@ -130,9 +130,9 @@ export const plan: Catalogue = {
   'Station {n} offers': 'Il ristoro {n} offre',
   'Add a station': 'Aggiungi un ristoro',
   'What you carry': 'Che cosa porti',
-  'Item {n}': 'Cosa {n}',
-  'Item {n} at': 'Cosa {n} a',
-  'Remove item {n}': 'Togli la cosa {n}',
+  'Item {n}': 'Prodotto {n}',
+  'Item {n} at': 'Prodotto {n} a',
+  'Remove item {n}': 'Togli il prodotto {n}',
   'Add a gel': 'Aggiungi un gel',
   'Take in the race only what you have practised with. General information, not medical advice: ask a doctor where food, heat or your heart worry you.':
     'In gara prendi solo ciò che hai provato. Informazioni generali, non consigli medici: chiedi a un medico se cibo, caldo o cuore ti preoccupano.',
@@ -201,10 +201,10 @@ export const plan: Catalogue = {
   gel: 'gel',
   food: 'cibo',
   sponge: 'spugna',
-  chews: 'gommose',
+  chews: 'gelatine',
   salt: 'sale',
   'caffeine gel': 'gel con caffeina',
-  'Write a distance above 0, such as 10 or 21.1.': 'Scrivi una distanza sopra 0, per esempio 10 o 21.1.',
+  'Write a distance above 0, such as 10 or 21.1.': 'Scrivi una distanza sopra 0, per esempio 10 o 21,1.',
   'That is quicker than anybody can run. Write hours, minutes and seconds: 1:44:00.':
     'Nessuno corre così veloce. Scrivi ore, minuti e secondi: 1:44:00.',
   'That is quicker than anybody can run.': 'Nessuno corre così veloce.',

@@ -17,7 +17,7 @@ export const practice: Catalogue = {
   'Hold to stop': 'Tieni premuto per fermare',
   Done: 'Fatto',
   'Switch off': 'Spegni',
-  'until you press': 'finché premi',
+  'until you press': 'finché non premi',
   'as you like': 'come vuoi',
   '{leg}: {extent}, {target}': '{leg}: {extent}, {target}',
   '{leg}: {extent}, {target}, with {items}': '{leg}: {extent}, {target}, con {items}',

@@ -21,7 +21,7 @@ export const rehearse: Catalogue = {
   'Hear it again': 'Riascolta',
   'Hear the demo race': 'Ascolta la gara di esempio',
   'Hear my race': 'Ascolta la mia gara',
-  'Where the runner is': 'Dove si trova il corridore',
+  'Where the runner is': 'Dove si trova chi corre',
   time: 'tempo',
   'pace /{unit}': 'passo /{unit}',
   finish: 'arrivo',

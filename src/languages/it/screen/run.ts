@@ -19,8 +19,8 @@ export const run: Catalogue = {
   'Stand in the open. The first may take half a minute.':
     'Mettiti all’aperto. La prima può richiedere mezzo minuto.',
   'Position comes': 'La posizione arriva',
-  'Position to {distance} m, as the receiver says': 'Posizione a {distance} m, secondo il ricevitore',
-  'Position only to {distance} m': 'Posizione solo a {distance} m',
+  'Position to {distance} m, as the receiver says': 'Posizione entro {distance} m, secondo il ricevitore',
+  'Position only to {distance} m': 'Posizione solo entro {distance} m',
   'It settles within a minute in the open.': 'All’aperto si assesta entro un minuto.',
   'Last position {s} s ago': 'Ultima posizione {s} s fa',
   'No position for {s} s': 'Nessuna posizione da {s} s',
@@ -34,10 +34,10 @@ export const run: Catalogue = {
   'Screen kept on by a silent video': 'Schermo tenuto acceso da un video muto',
   'Screen may go dark': 'Lo schermo può spegnersi',
   'Set its time-out in the phone to the longest. Dark means no position.':
-    'Metti al massimo il suo spegnimento nel telefono. Spento vuol dire senza posizione.',
+    'Imposta al massimo il tempo di spegnimento dello schermo. Spento vuol dire senza posizione.',
   'Sound on': 'Suono attivo',
   'Voice is being loaded': 'Si carica la voce',
-  'Sound asleep': 'Suono addormentato',
+  'Sound asleep': 'Audio sospeso',
   'Touch the screen once.': 'Tocca lo schermo una volta.',
   'No sound': 'Nessun suono',
   'The voice could not be loaded. Open the page again.':
@@ -57,13 +57,13 @@ export const run: Catalogue = {
     'Metti ora gli auricolari. Sentirai ogni avviso sopra la tua musica.',
   Safety: 'Sicurezza',
   'Traffic, marshals and your body come first. Some races and roads do not allow earphones: their rules and the law decide. Chest pain or faintness: stop and get help.':
-    'Traffico, addetti e il tuo corpo vengono prima. Alcune gare e strade non permettono auricolari: decidono le loro regole e la legge. Dolore al petto o svenimento: fermati e chiedi aiuto.',
+    'Traffico, addetti e il tuo corpo vengono prima. Alcune gare e strade non permettono auricolari: decidono le loro regole e la legge. Dolore al petto o senso di svenimento: fermati e chiedi aiuto.',
   'This run is in another window of this device. Go on there, or close that window and switch on here.':
     'Questa corsa è in un’altra finestra di questo dispositivo. Continua lì, o chiudi quella finestra e accendi qui.',
   'Practise the day at home': 'Prova la giornata a casa',
   'Practised at home a simulated runner runs your plan, in real time, on these very screens; nothing else is simulated.':
-    'Nella prova a casa un corridore simulato corre il tuo piano in tempo reale proprio su queste schermate; nient’altro è simulato.',
-  'A simulated runner waits for your start.': 'Un corridore simulato aspetta il tuo via.',
+    'Nella prova a casa un podista simulato corre il tuo piano in tempo reale proprio su queste schermate; nient’altro è simulato.',
+  'A simulated runner waits for your start.': 'Un podista simulato aspetta il tuo via.',
   Gun: 'Sparo',
   'Gun heard': 'Sparo sentito',
   'press when it fires': 'premi quando spara',
@@ -71,9 +71,9 @@ export const run: Catalogue = {
   'Or leave your hands alone and run: the start is found when you begin to run.':
     'O lascia stare le mani e corri: la partenza si trova quando cominci a correre.',
   'Try the sound': 'Prova il suono',
-  'No position: by the clock': 'Nessuna posizione: a orologio',
+  'No position: by the clock': 'Nessuna posizione: si va a tempo',
   'Position ±{distance} m': 'Posizione ±{distance} m',
-  'Poor position ±{distance} m': 'Posizione cattiva ±{distance} m',
+  'Poor position ±{distance} m': 'Posizione scarsa ±{distance} m',
   'No position': 'Nessuna posizione',
   'screen may go dark': 'lo schermo può spegnersi',
   'no sound: touch': 'nessun suono: tocca',
@@ -109,7 +109,7 @@ export const run: Catalogue = {
     'Anche ogni cartello in una gara breve, e quando hai margine verso la fine.',
   'How much is said': 'Quanto si dice',
   'No reading': 'Nessuna lettura',
-  'On plan': 'Nel piano',
+  'On plan': 'In linea',
   '{thing} in {distance} {unit}': '{thing} a {distance} {unit}',
   'push||near the finish': 'spinta',
   'On the way a press anywhere marks a board, and a hold asks where you stand.':

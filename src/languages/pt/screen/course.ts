@@ -34,7 +34,7 @@ export const course: Catalogue = {
   'start||place': 'largada',
   'finish||place': 'chegada',
   station: 'posto',
-  'yours||what you carry': 'seu',
+  'what you carry||a mark': 'o que você leva',
   tunnel: 'túnel',
   'Height, {lowest} to {highest} m': 'Altitude, de {lowest} a {highest} m',
   'The way as a strip; the file holds no heights': 'O caminho como uma faixa; o arquivo não tem altitudes',

@@ -39,11 +39,11 @@ export const day: Catalogue = {
   '{what} at {time}': '{what} às {time}',
   'All steps, one after the other.': 'Todos os passos, um depois do outro.',
   'Take an old top, or a bin bag with holes for head and arms; take it off just before the gun.':
-    'Leve uma camisa velha, ou um saco de lixo com furos para cabeça e braços; tire logo antes do tiro.',
+    'Leve uma camisa velha, ou um saco de lixo com furos para cabeça e braços; tire pouco antes do tiro.',
   'An old warm top, a bin bag with holes for head and arms over it, and gloves; take them off just before the gun.':
-    'Um agasalho velho, por cima um saco de lixo com furos para cabeça e braços, e luvas; tire logo antes do tiro.',
+    'Um agasalho velho, por cima um saco de lixo com furos para cabeça e braços, e luvas; tire pouco antes do tiro.',
   'An old top, or a bin bag with holes for head and arms; take it off just before the gun.':
-    'Uma camisa velha, ou um saco de lixo com furos para cabeça e braços; tire logo antes do tiro.',
+    'Uma camisa velha, ou um saco de lixo com furos para cabeça e braços; tire pouco antes do tiro.',
   'Nothing over the race kit, unless it rains or blows: then a bin bag with holes.':
     'Nada sobre a roupa de prova, a não ser com chuva ou vento: aí um saco com furos.',
   'Nothing over the race kit. Stand in the shade, and wet your head if there is water.':
@@ -62,15 +62,15 @@ export const day: Catalogue = {
     'Wallis e Podlogar 2022: 1 a 4 g/kg nas 1 a 4 horas antes',
   'Leave||for the race': 'Sair',
   '{n} min of travel.': '{n} min de viagem.',
-  'Last full drink': 'Última bebida inteira',
+  'Last full drink': 'Última hidratação completa',
   'From here on only sips if thirsty, so that nothing is left to lose in the pen.':
-    'Daqui em diante só goles se tiver sede, para não sobrar nada a soltar no curral.',
+    'Daqui em diante só goles se tiver sede, para não ter vontade de ir ao banheiro no curral.',
   Arrive: 'Chegar',
   'Toilet first, then the bag, then a look at the way to the pen.':
     'Primeiro o banheiro, depois a bolsa, depois um olhar no caminho do curral.',
   'Warm-up: {n} min easy': 'Aquecimento: {n} min leves',
   'So easy that you could talk; off the road.': 'Tão leve que daria para conversar; fora da rua.',
-  '{n} strides': '{n} educativos rápidos',
+  '{n} strides': '{n} acelerações',
   '20 seconds each at a little quicker than race pace, a walk back between.':
     '20 segundos cada, um pouco mais rápido que o ritmo de prova, voltando a pé.',
   'Warm kit off, layers on': 'Tirar o agasalho, pôr as camadas',
@@ -94,7 +94,7 @@ export const day: Catalogue = {
   'As in your usual week. A walk is fine.': 'Como na sua semana normal. Uma caminhada serve.',
   '{distance} easy': '{distance} leves',
   'You can talk in sentences.': 'Dá para conversar em frases.',
-  'Easy, with four strides at the end.': 'Leve, com quatro educativos rápidos no fim.',
+  'Easy, with four strides at the end.': 'Leve, com quatro acelerações no fim.',
   '{distance} steady, the longest of the week': '{distance} constantes, a mais longa da semana',
   'Easy. Practise breakfast, gel and water once more.':
     'Leve. Pratique mais uma vez café da manhã, gel e água.',
@@ -103,7 +103,7 @@ export const day: Catalogue = {
   '{distance} with goal pace in it': '{distance} com ritmo da meta dentro',
   '{distance} very easy': '{distance} muito leves',
   'Then three strides of 20 seconds. Lay out kit, number and breakfast.':
-    'Depois três educativos de 20 segundos. Separe roupa, número e café da manhã.',
+    'Depois três acelerações de 20 segundos. Separe roupa, número e café da manhã.',
   'Race: {race}': 'Prova: {race}',
   'By the plan.': 'Pelo plano.',
   'Bosquet et al. 2007: two weeks, volume down 41 to 60 %, intensity and frequency kept':

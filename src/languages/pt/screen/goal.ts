@@ -32,14 +32,14 @@ export const goal: Catalogue = {
   'Revise:': 'Reveja:',
   'Consider:': 'Considere:',
   'With {climb} m of climbing an even effort takes {percent} % longer than on the flat: the middle of the range here is about {time}.':
-    'Com {climb} m de subida um esforço igual leva {percent} % a mais que no plano: o meio da faixa aqui é cerca de {time}.',
+    'Com {climb} m de subida um esforço constante leva {percent} % a mais que no plano: o meio da faixa aqui é cerca de {time}.',
   'Results and goal': 'Resultados e meta',
   'Recent result {n}': 'Resultado recente {n}',
   Distance: 'Distância',
   Time: 'Tempo',
   'Weeks ago': 'Há quantas semanas',
   'Remove result {n}': 'Tirar o resultado {n}',
-  'Add a result': 'Somar um resultado',
+  'Add a result': 'Adicionar um resultado',
   'Races or time trials that you ran all out. Two distances say more than one.':
     'Provas ou testes que você correu no máximo. Duas distâncias dizem mais que uma.',
   'Temperature at the race': 'Temperatura na prova',
@@ -64,7 +64,7 @@ export const goal: Catalogue = {
   middle: 'meio',
   goal: 'meta',
   'Write the distance as a number, such as 10 or 21.1.':
-    'Escreva a distância como número, por exemplo 10 ou 21.1.',
+    'Escreva a distância como número, por exemplo 10 ou 21,1.',
   'Write the time as hours, minutes and seconds: 47:30 or 1:44:00.':
     'Escreva o tempo em horas, minutos e segundos: 47:30 ou 1:44:00.',
   'Write the weeks as a number, or leave them out.': 'Escreva as semanas como número, ou deixe vazio.',
@@ -110,7 +110,7 @@ export const goal: Catalogue = {
   '{n} m of climbing: slower than the same effort on the flat. Set the goal from a hilly result, or give yourself more minutes.':
     '{n} m de subida: mais lento que o mesmo esforço no plano. Tire a meta de um resultado com ladeiras, ou dê-se mais minutos.',
   '{n} m of climbing will cost some time. Plan by even effort, not even pace.':
-    '{n} m de subida vão custar algum tempo. Planeje por esforço igual, não por ritmo igual.',
+    '{n} m de subida vão custar algum tempo. Planeje por esforço constante, não por ritmo constante.',
   '{source}. The limits of {from} and {to} m a km: {practice}':
     '{source}. Os limites de {from} e {to} m por km: {practice}',
   'Keep your {n} km a week steady: enough for this race.':

@@ -38,8 +38,8 @@ export const parts: Catalogue = {
   'This browser keeps no pages for later: Soundline needs a network here.':
     'Este navegador não guarda páginas: o Soundline precisa de rede aqui.',
   'Being stored for use without a network …': 'Guardando para usar sem rede …',
-  'Stored on this device. The voice is tried at the first touch.':
-    'Guardado neste aparelho. A voz é testada ao primeiro toque.',
+  'Stored for use without a network. The voice is checked at the first touch.':
+    'Guardado para uso sem rede. A voz é conferida ao primeiro toque.',
   'Ready offline.': 'Pronto sem rede.',
   'Not ready offline. Open the page again with a network.':
     'Não pronto sem rede. Abra a página de novo com rede.',
@@ -47,10 +47,10 @@ export const parts: Catalogue = {
   'Take it now': 'Usar agora',
   'The voice is being loaded ({size} MB).': 'Carregando a voz ({size} MB).',
   'No sound: the voice could not be loaded. {why}': 'Sem som: a voz não pôde ser carregada. {why}',
-  'on plan': 'no plano',
+  'on plan': 'dentro do plano',
   'no reading': 'sem leitura',
   'No reading yet': 'Ainda sem leitura',
-  'On plan, give or take {sd}': 'No plano, mais ou menos {sd}',
+  'On plan, give or take {sd}': 'Dentro do plano, mais ou menos {sd}',
   '{seconds} seconds ahead, give or take {sd}': {
     one: '{seconds} segundo à frente, mais ou menos {sd}',
     other: '{seconds} segundos à frente, mais ou menos {sd}',

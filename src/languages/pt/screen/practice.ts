@@ -75,7 +75,7 @@ export const practice: Catalogue = {
   'work||leg of a session': 'trabalho',
   'recovery||leg of a session': 'recuperação',
   'easy||leg of a session': 'leve',
-  'stride||short quick run': 'educativo rápido',
+  'stride||short quick run': 'aceleração',
   'opening||of a race': 'abertura',
   'goal pace': 'ritmo da meta',
   'cool-down': 'desaquecimento',
@@ -104,7 +104,7 @@ export const practice: Catalogue = {
   '2 × 20 min': '2 × 20 min',
   'The long one, four minutes easy between. For when 2 × 15 has become calm.':
     'O longo, quatro minutos leves no meio. Para quando 2 × 15 ficou tranquilo.',
-  'Easy run with strides': 'Corrida leve com educativos rápidos',
+  'Easy run with strides': 'Corrida leve com acelerações',
   'Easy all the way; towards the end six times twenty seconds, quick and loose, never strained.':
     'Leve o tempo todo; perto do fim seis vezes vinte segundos, rápido e solto, nunca forçado.',
   'Long run with race pace': 'Longão com ritmo de prova',
@@ -114,7 +114,7 @@ export const practice: Catalogue = {
   'One kilometre 6 s/km quicker than goal pace, then settle to it at once. Learn what capped feels like.':
     'Um quilômetro 6 s/km mais rápido que o ritmo da meta, depois logo nele. Aprenda como se sente uma abertura contida.',
   'Easy, four strides, and done in time for the pen. The shorter the race, the more it matters.':
-    'Leve, quatro educativos rápidos, e pronto a tempo do curral. Quanto mais curta a prova, mais isso importa.',
+    'Leve, quatro acelerações, e pronto a tempo do curral. Quanto mais curta a prova, mais isso importa.',
   'On the course': 'No percurso',
   'Off the course: by position alone': 'Fora do percurso: só pela posição',
   'One way, {distance} {unit}: where it ends, the way is measured by position alone.':

@@ -20,8 +20,8 @@ export const ready: Catalogue = {
   'Go into the open. The first may take half a minute.':
     'Vá para o ar livre. A primeira pode levar meio minuto.',
   'It comes, and does not say how exact.': 'Ela vem, e não diz com que exatidão.',
-  'To {distance} m.||exact': 'A {distance} m.',
-  'Only to {distance} m.||exact': 'Só a {distance} m.',
+  'To {distance} m.||exact': 'Com margem de {distance} m.',
+  'Only to {distance} m.||exact': 'Só com margem de {distance} m.',
   'Stay in the open a minute. If it stays so, allow the exact position in the settings.':
     'Fique um minuto ao ar livre. Se continuar assim, permita a posição exata nos ajustes.',
   'This iOS lets an installed page go dark.': 'Este iOS deixa uma página instalada apagar.',
@@ -32,7 +32,7 @@ export const ready: Catalogue = {
   'It may pause your music.': 'Pode pausar a sua música.',
   'May go dark.': 'Pode apagar.',
   'Switch low-power mode off. Else set the screen’s time-out to the longest: dark means no position.':
-    'Desligue a economia de energia. Senão ponha o apagar da tela no máximo: apagada quer dizer sem posição.',
+    'Desligue a economia de energia. Senão deixe o tempo de apagar a tela no máximo: apagada quer dizer sem posição.',
   'The voice is not here.': 'A voz não está aqui.',
   'Open the page again with a network.': 'Abra a página de novo com rede.',
   'The voice is being loaded.': 'Carregando a voz.',
@@ -60,7 +60,7 @@ export const ready: Catalogue = {
   'Counted where the position fails.': 'Contados onde a posição falha.',
   'Refused. Tunnels are bridged by your pace alone.': 'Negado. Túneis são vencidos só pelo seu ritmo.',
   'This device does not count them.': 'Este aparelho não os conta.',
-  'You will be asked.': 'Você será perguntado.',
+  'You will be asked.': 'O navegador vai perguntar.',
   'Beside the sound.': 'Além do som.',
   'Not on this device: the sound alone.': 'Não neste aparelho: só o som.',
   'Works without a network.': 'Funciona sem rede.',
@@ -88,7 +88,7 @@ export const ready: Catalogue = {
   'Tries each thing that a race needs, on this device, as it will be used. It takes a minute.':
     'Testa cada coisa de que uma prova precisa, neste aparelho, como será usada. Leva um minuto.',
   'You will be asked for your position. It stays on this device. Stand outside, with your earphones in.':
-    'Você será perguntado sobre a posição. Ela fica neste aparelho. Fique ao ar livre, com os fones nos ouvidos.',
+    'O navegador vai pedir a sua posição. Ela fica neste aparelho. Fique ao ar livre, com os fones nos ouvidos.',
   'Begin the check': 'Começar o teste',
   Ready: 'Pronto',
   'Not ready yet': 'Ainda não pronto',

@@ -19,8 +19,8 @@ export const run: Catalogue = {
   'Stand in the open. The first may take half a minute.':
     'Fique ao ar livre. A primeira pode levar meio minuto.',
   'Position comes': 'A posição vem',
-  'Position to {distance} m, as the receiver says': 'Posição a {distance} m, segundo o receptor',
-  'Position only to {distance} m': 'Posição só a {distance} m',
+  'Position to {distance} m, as the receiver says': 'Posição com margem de {distance} m, segundo o receptor',
+  'Position only to {distance} m': 'Posição só com margem de {distance} m',
   'It settles within a minute in the open.': 'Ao ar livre ela se firma em um minuto.',
   'Last position {s} s ago': 'Última posição há {s} s',
   'No position for {s} s': 'Sem posição há {s} s',
@@ -34,10 +34,10 @@ export const run: Catalogue = {
   'Screen kept on by a silent video': 'Tela mantida acesa por um vídeo mudo',
   'Screen may go dark': 'A tela pode apagar',
   'Set its time-out in the phone to the longest. Dark means no position.':
-    'Ponha o apagar dela no máximo no celular. Apagada quer dizer sem posição.',
+    'Deixe o tempo de apagar a tela no máximo. Apagada quer dizer sem posição.',
   'Sound on': 'Som ligado',
   'Voice is being loaded': 'Carregando a voz',
-  'Sound asleep': 'Som dormindo',
+  'Sound asleep': 'Som em pausa',
   'Touch the screen once.': 'Toque na tela uma vez.',
   'No sound': 'Sem som',
   'The voice could not be loaded. Open the page again.':
@@ -57,7 +57,7 @@ export const run: Catalogue = {
     'Ponha os fones agora. Você ouvirá cada aviso por cima da sua música.',
   Safety: 'Segurança',
   'Traffic, marshals and your body come first. Some races and roads do not allow earphones: their rules and the law decide. Chest pain or faintness: stop and get help.':
-    'Trânsito, fiscais e o seu corpo vêm primeiro. Algumas provas e ruas não permitem fones: as regras delas e a lei decidem. Dor no peito ou desmaio: pare e peça ajuda.',
+    'Trânsito, fiscais e o seu corpo vêm primeiro. Algumas provas e ruas não permitem fones: as regras delas e a lei decidem. Dor no peito ou sensação de desmaio: pare e peça ajuda.',
   'This run is in another window of this device. Go on there, or close that window and switch on here.':
     'Esta corrida está em outra janela deste aparelho. Continue lá, ou feche aquela janela e ligue aqui.',
   'Practise the day at home': 'Praticar o dia em casa',
@@ -85,7 +85,7 @@ export const run: Catalogue = {
   '{figure} s behind': '{figure} s atrás',
   Finished: 'Chegou',
   Stopped: 'Parado',
-  'by the gun': 'pelo tiro',
+  'by the gun': 'em tempo bruto',
   'against plan': 'contra o plano',
   'Save the log': 'Salvar o registro',
   'This was a practice at home: its log goes when you are done.':
@@ -109,7 +109,7 @@ export const run: Catalogue = {
     'Também cada placa em prova curta, e quando você tem folga perto do fim.',
   'How much is said': 'Quanto é dito',
   'No reading': 'Sem leitura',
-  'On plan': 'No plano',
+  'On plan': 'Dentro do plano',
   '{thing} in {distance} {unit}': '{thing} em {distance} {unit}',
   'push||near the finish': 'arranque',
   'On the way a press anywhere marks a board, and a hold asks where you stand.':

@@ -11,7 +11,7 @@ export const whatIf: Catalogue = {
     'Seu plano corrido mil vezes por corredores com os seus resultados. Não o que vai acontecer: o que poderia.',
   'What it rests on': 'Em que isso se apoia',
   'Taken from your results: about {time} on this course at an even effort, give or take {percent} %.':
-    'Tirado dos seus resultados: cerca de {time} neste percurso com esforço igual, mais ou menos {percent} %.',
+    'Tirado dos seus resultados: cerca de {time} neste percurso com esforço constante, mais ou menos {percent} %.',
   'Without a result of yours, the goal itself is taken for what you can do, so the chance is near even by nature. Put a result in under Goal.':
     'Sem um resultado seu, a própria meta é tomada como o que você pode fazer, e por isso a chance fica perto da metade. Ponha um resultado em Meta.',
   'From the gun to your line': 'Do tiro até a sua linha',
@@ -40,7 +40,7 @@ export const whatIf: Catalogue = {
     },
   'The simulation could not be run on this browser.': 'A simulação não pôde rodar neste navegador.',
   'Abbiss and Laursen 2008: over two minutes and more an even pace tends to serve best':
-    'Abbiss e Laursen 2008: de dois minutos para cima um ritmo igual tende a servir melhor',
+    'Abbiss e Laursen 2008: de dois minutos para cima um ritmo constante tende a servir melhor',
   'Nikolaidis et al. 2019, 7258 half marathoners: each stretch slower than the one before, about 4 % in all':
     'Nikolaidis et al. 2019, 7258 corredores de meia maratona: cada trecho mais lento que o anterior, cerca de 4 % ao todo',
   'Hanley 2015, world half-marathon championships: most start fast and slow after 5 km; the best are more even':
