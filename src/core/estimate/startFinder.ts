@@ -1,6 +1,7 @@
 import type { CourseLine } from '../course/line.ts';
 import { eastAtM, northAtM } from '../course/line.ts';
 import type { PlaneFix } from './planeFix.ts';
+import { walkedOff } from './walkedOff.ts';
 import { LEAST_ALONG_M, WOKE_AFTER_S } from './wokeOnCourse.ts';
 
 /**
@@ -118,8 +119,11 @@ export const findStartMs = (
   if (!from) return null;
   const runningMps = speedBetween(from, last);
   // As the crow flies, so that a receiver that wanders on the spot does not run.
-  if (runningMps < RUNNING_MPS || !bothHalvesRun(fixes, from, last)) return null;
-  if (speedAt(fixes, fixes.length - 1) < RUNNING_MPS) return null;
+  const runs =
+    runningMps >= RUNNING_MPS &&
+    bothHalvesRun(fixes, from, last) &&
+    speedAt(fixes, fixes.length - 1) >= RUNNING_MPS;
+  if (!runs && !(line && walkedOff(line, fixes))) return null;
   const onset = onsetMs(fixes, runningMps);
   // Running since the receiver woke, and not at the line: whether that is on the course shows a little later.
   const wokeRunning = line !== null && onset === first.timeMs && pastAtWakingM(line, first) > LEAST_ALONG_M;
