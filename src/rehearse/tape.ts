@@ -82,8 +82,11 @@ const demoRun = (course: CourseLine, seed: number): readonly Input[] =>
     seed,
   }).inputs;
 
-const simulatedRun = (plan: RacePlan, course: CourseLine | null, seed: number): readonly Input[] =>
-  simulate({
+/** Without a line the way is known to some ten metres: who has crossed the finish ends the run by hand, this much later. */
+const PRESSED_AFTER_S = 3;
+
+const simulatedRun = (plan: RacePlan, course: CourseLine | null, seed: number): readonly Input[] => {
+  const { inputs, truth, startMs } = simulate({
     plan,
     line: course ?? roadOf(plan.distanceM, seed),
     runner: STEADY,
@@ -91,7 +94,14 @@ const simulatedRun = (plan: RacePlan, course: CourseLine | null, seed: number): 
     presses: NO_PRESSES,
     penS: DEMO_PEN_S,
     seed,
-  }).inputs;
+  });
+  const finishS = truth.crossingS(plan.distanceM);
+  if (course !== null || finishS === null) return inputs;
+  const atMs = Math.round(startMs + 1000 * (finishS + PRESSED_AFTER_S));
+  const behind = inputs.findIndex((input) => input.atMs > atMs);
+  const stop: Input = { type: 'event', atMs, event: 'stop' };
+  return behind < 0 ? [...inputs, stop] : inputs.toSpliced(behind, 0, stop);
+};
 
 interface Planned {
   readonly plan: RacePlan;

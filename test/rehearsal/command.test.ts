@@ -293,6 +293,12 @@ describe('rehearse --json', () => {
     expect(elsewhere.stdout).toContain('a run elsewhere: the course is not used');
   });
 
+  it('ends a simulated run without a line at the line, however far the estimate is off there', () => {
+    const plan = put('long.json', '{"distanceM": 42195, "goalS": 14400}');
+    const end = lines(['--plan', plan, '--seed', '4']).at(-1);
+    expect(Math.abs((end?.['finishS'] as number) - 14_420)).toBeLessThan(40);
+  });
+
   it('simulates a run of a plan where there are no fixes: the same seed, the same run', () => {
     const plan = put('plan.json', PLAN);
     const of = (seed: string): string => runCommand(['--plan', plan, '--json', '--seed', seed]).stdout;

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { eastM, northM, planeAt } from '../../src/core/geo/ruler.ts';
 import { parsePlanFile } from '../../src/core/plan/parseRacePlan.ts';
 import { written } from '../../src/core/units/message.ts';
+import { crc32, deflate, toBase64Url } from '../../src/share/bytes.ts';
 import { codeIn, decodePlan, encodePlan, encodeWithin, linkOf } from '../../src/share/code.ts';
 import { simplified } from '../../src/share/line.ts';
 import { drawCode, EASY_CODE_CHARS, readCode } from '../../src/share/picture.ts';
@@ -96,6 +97,38 @@ describe('a plan as a code', () => {
       if (got.ok) expect(got.value.plan).toEqual(PLAN);
       else expect(written(got.error)).toMatch(/damaged/);
     }
+  });
+
+  /** A code that nothing is wrong with but what is in it. */
+  const codeOf = async (body: unknown): Promise<string> => {
+    const bytes = await deflate(new TextEncoder().encode(JSON.stringify(body)));
+    const text = toBase64Url(bytes);
+    return ['1', text.length.toString(36), crc32(bytes).toString(36), text].join('.');
+  };
+  const line = { steps: 1e6, places: [54_000_000, 7_000_000, 100, 100], heights: [10, 5] };
+
+  test.each([
+    ['no steps', { ...line, steps: 0 }],
+    ['steps that are none', { ...line, steps: 1.5 }],
+    ['half a point', { ...line, places: [1, 2, 3] }],
+    ['places that are none', { ...line, places: ['a', 'b'] }],
+    ['places between whole numbers', { ...line, places: [1.5, 2] }],
+    ['fewer heights than points', { ...line, heights: [1] }],
+    ['heights that are none', { ...line, heights: 'high' }],
+    ['no line at all', []],
+  ])('with a course that has %s is damaged', async (_what, bad) => {
+    expect((await roundTrip(await codeOf({ plan: PLAN, line }))).course).toHaveLength(2);
+    const got = await decodePlan(await codeOf({ plan: PLAN, line: bad }));
+    expect(got.ok ? '' : written(got.error)).toMatch(/damaged/);
+  });
+
+  test('without a plan in it is none, and one that would fill the memory is damaged', async () => {
+    for (const body of [null, [], {}, { plan: [] }]) {
+      const got = await decodePlan(await codeOf(body));
+      expect(got.ok ? '' : written(got.error)).toMatch(/no plan/);
+    }
+    const bomb = await decodePlan(await codeOf({ plan: PLAN, more: ' '.repeat(5_000_000) }));
+    expect(bomb.ok ? '' : written(bomb.error)).toMatch(/damaged/);
   });
 
   test('of a later version says so; nonsense is no plan; never throws', async () => {
