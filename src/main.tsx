@@ -9,8 +9,8 @@ import { pageOf } from './page/screens.tsx';
 import { createStandBy } from './page/standBy.ts';
 import './screens/style/all.ts';
 import { watchVisibility } from './sensors/visibility.ts';
-import { afterPaint } from './session/afterPaint.ts';
-import { keepFace } from './session/keepFace.ts';
+import { afterPaint } from './session/phone/afterPaint.ts';
+import { keepFace } from './session/phone/keepFace.ts';
 
 const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no #page');

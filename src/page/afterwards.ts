@@ -1,6 +1,6 @@
 import { createReviewStore } from '../log/reviewStore.ts';
-import { createReviewModel } from '../session/reviewModel.ts';
-import { createRunShelf } from '../session/reviewRuns.ts';
+import { createReviewModel } from '../session/review/reviewModel.ts';
+import { createRunShelf } from '../session/review/reviewRuns.ts';
 import { pageTime } from '../voice/device/pageTime.ts';
 import type { Ground } from './ground.ts';
 

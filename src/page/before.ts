@@ -1,9 +1,9 @@
 import { demoPlan } from '../demo/race.ts';
-import { pastRunsOf } from '../session/coursePast.ts';
-import { createPlanModel } from '../session/planModel.ts';
-import { createPrepareModel } from '../session/prepareModel.ts';
-import { createReminders } from '../session/prepareReminders.ts';
-import { simulateInWorker } from '../session/prepareSimulate.ts';
+import { pastRunsOf } from '../session/course/coursePast.ts';
+import { createPlanModel } from '../session/plan/planModel.ts';
+import { createPrepareModel } from '../session/prepare/prepareModel.ts';
+import { createReminders } from '../session/prepare/prepareReminders.ts';
+import { simulateInWorker } from '../session/prepare/prepareSimulate.ts';
 import { pageTime } from '../voice/device/pageTime.ts';
 import type { Afterwards } from './afterwards.ts';
 import type { Ground } from './ground.ts';

@@ -1,9 +1,9 @@
 import { createPageLanguage } from '../languages/onPage.ts';
 import { createLogStore } from '../log/store.ts';
-import { createEarDelay } from '../session/earDelay.ts';
-import { pageKeep } from '../session/pageKeep.ts';
-import { createPageVoice } from '../session/pageVoice.ts';
-import { createRunChoices } from '../session/runChoices.ts';
+import { createEarDelay } from '../session/ear/earDelay.ts';
+import { createPageVoice } from '../session/ear/pageVoice.ts';
+import { pageKeep } from '../session/phone/pageKeep.ts';
+import { createRunChoices } from '../session/run/runChoices.ts';
 import { pageTime } from '../voice/device/pageTime.ts';
 
 /**

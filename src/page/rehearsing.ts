@@ -3,9 +3,9 @@ import { demoCourse } from '../demo/course.ts';
 import { DEMO_PEN_S, DEMO_SEED, demoDeadM, demoPlan, demoPresses, demoRunner } from '../demo/race.ts';
 import { simulate } from '../sensors/simulated.ts';
 import { TOWN } from '../sensors/simulatedReceiver.ts';
-import type { PlanModel } from '../session/planModel.ts';
-import { createRehearseModel } from '../session/rehearseModel.ts';
-import { practiceTape } from '../session/tape.ts';
+import type { PlanModel } from '../session/plan/planModel.ts';
+import { createRehearseModel } from '../session/rehearsal/rehearseModel.ts';
+import { practiceTape } from '../session/run/tape.ts';
 import { pageTime } from '../voice/device/pageTime.ts';
 import type { Ground } from './ground.ts';
 

@@ -8,7 +8,7 @@ import { ReadyScreen } from '../screens/ready/ready.tsx';
 import { RehearseScreen } from '../screens/rehearse/rehearse.tsx';
 import { watchRoute } from '../screens/route.ts';
 import { RunScreen } from '../screens/run/run.tsx';
-import type { RehearseModel } from '../session/rehearseModel.ts';
+import type { RehearseModel } from '../session/rehearsal/rehearseModel.ts';
 import { pageTime } from '../voice/device/pageTime.ts';
 import type { Afterwards } from './afterwards.ts';
 import type { Before } from './before.ts';

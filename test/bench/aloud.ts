@@ -1,6 +1,6 @@
 import { mp3Of } from '../../src/voice/file/mp3.ts';
 import { framesOf } from '../../src/voice/file/sheaf.ts';
-import { fiveHours, madeOf } from '../session/aloudPlans.ts';
+import { fiveHours, madeOf } from '../session/aloud/aloudPlans.ts';
 import { bytesOf, PACK } from '../voice/file/shipped.ts';
 import { cpuSeconds } from './cpu.ts';
 import { fixed, printTable } from './table.ts';

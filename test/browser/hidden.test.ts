@@ -14,7 +14,7 @@ const SPEED_MPS = 4;
 /** A notice keeps its distance of 12 s from what was said before. */
 const SAID_WITHIN_MS = 30_000;
 
-/** One run in real time, to which happens what happens to phones; the rules are tested in test/session/faults.test.ts. */
+/** One run in real time, to which happens what happens to phones; the rules are tested in test/session/run/faults.test.ts. */
 describe('a run on a phone that has other things to do', () => {
   let opened: Opened;
   let runner: RoadRunner;

@@ -80,8 +80,8 @@ const SHOWN = ['src/main.tsx', 'src/screens', 'src/session', 'src/offline', 'src
 /** The words of file formats, a name inside a file, and the place of an error, which refusal() puts into the language. */
 const IN_FILES = [
   /^src\/core\/prepare\/day\/calendar\.ts:/,
-  /^src\/session\/reviewModel\.ts:\d+ Run$/,
-  /^src\/session\/practiceCourseRead\.ts:\d+ the log$/,
+  /^src\/session\/review\/reviewModel\.ts:\d+ Run$/,
+  /^src\/session\/practice\/practiceCourseRead\.ts:\d+ the log$/,
 ];
 
 test('every text on the screens goes through the languages', () => {

@@ -8,9 +8,9 @@ import { demoPlan } from '../../src/demo/race.ts';
 import { refusal } from '../../src/languages/refusal.ts';
 import { readIn, t } from '../../src/languages/text.ts';
 import { distance, shortDistance, weekdayName } from '../../src/screens/format.ts';
-import { draftOf, readDraft } from '../../src/session/planDraft.ts';
-import { dayCalendar, daySheetOf } from '../../src/session/prepareDay.ts';
-import { blankPrepare } from '../../src/session/prepareDraft.ts';
+import { draftOf, readDraft } from '../../src/session/plan/planDraft.ts';
+import { dayCalendar, daySheetOf } from '../../src/session/prepare/prepareDay.ts';
+import { blankPrepare } from '../../src/session/prepare/prepareDraft.ts';
 
 /** A few invented texts: enough to see that the language is followed. */
 const GERMAN = {

@@ -1,7 +1,7 @@
 import { afterEach, expect, test } from 'vitest';
 import { readIn } from '../../src/languages/text.ts';
 import { writtenNumber } from '../../src/screens/form/writtenNumber.ts';
-import { numberOf } from '../../src/session/planTexts.ts';
+import { numberOf } from '../../src/session/plan/planTexts.ts';
 
 afterEach(() => readIn('en', {}));
 

@@ -1,7 +1,7 @@
 import type { DistanceUnit } from '../../core/units/units.ts';
 import { t } from '../../languages/text.ts';
-import type { AloudModel } from '../../session/aloudModel.ts';
-import type { PlanModel } from '../../session/planModel.ts';
+import type { AloudModel } from '../../session/aloud/aloudModel.ts';
+import type { PlanModel } from '../../session/plan/planModel.ts';
 import { Choice } from '../form/choice.tsx';
 import { Cautions } from '../plan/fineprint.tsx';
 import { ExamplePlan, NextStep, Steps } from '../plan/steps.tsx';

@@ -1,5 +1,5 @@
 import { t } from '../../languages/text.ts';
-import type { AloudModel } from '../../session/aloudModel.ts';
+import type { AloudModel } from '../../session/aloud/aloudModel.ts';
 import { span } from '../format.ts';
 
 const timeText = (atS: number): string => (atS < 0 ? `−${span(-atS)}` : span(atS));

@@ -1,6 +1,6 @@
 import type { FunctionComponent } from 'preact';
-import { type AloudParts, createAloudModel } from '../../session/aloudModel.ts';
-import type { PlanModel } from '../../session/planModel.ts';
+import { type AloudParts, createAloudModel } from '../../session/aloud/aloudModel.ts';
+import type { PlanModel } from '../../session/plan/planModel.ts';
 import { AloudScreen } from './aloud.tsx';
 
 /** The screen with its model: both come when it is first opened, for a race needs neither, and what was chosen stays. */

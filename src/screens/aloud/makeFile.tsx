@@ -1,6 +1,6 @@
 import { decimal } from '../../core/units/message.ts';
 import { t } from '../../languages/text.ts';
-import type { AloudModel } from '../../session/aloudModel.ts';
+import type { AloudModel } from '../../session/aloud/aloudModel.ts';
 import { span } from '../format.ts';
 import { fileNameOf, saveFile } from '../parts/files.tsx';
 import { canHandOver, handOver } from './handOver.ts';

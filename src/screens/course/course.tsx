@@ -1,11 +1,11 @@
 import { useComputed, useSignal } from '@preact/signals';
 import { plural } from '../../core/units/message.ts';
 import { t } from '../../languages/text.ts';
-import type { PastRuns } from '../../session/coursePast.ts';
-import { type CourseRead, takeCourseFile } from '../../session/courseRead.ts';
-import { stationsOf } from '../../session/courseStations.ts';
-import { type CourseView, courseViewOf } from '../../session/courseView.ts';
-import type { PlanModel } from '../../session/planModel.ts';
+import type { PastRuns } from '../../session/course/coursePast.ts';
+import { type CourseRead, takeCourseFile } from '../../session/course/courseRead.ts';
+import { stationsOf } from '../../session/course/courseStations.ts';
+import { type CourseView, courseViewOf } from '../../session/course/courseView.ts';
+import type { PlanModel } from '../../session/plan/planModel.ts';
 import { BadPlan, ExamplePlan, NextStep, Steps } from '../plan/steps.tsx';
 import { CourseFacts } from './courseFacts.tsx';
 import { CourseMap } from './courseMap.tsx';

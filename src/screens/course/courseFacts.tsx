@@ -1,8 +1,8 @@
 import { lapsIn } from '../../core/course/laps.ts';
 import { decimal } from '../../core/units/message.ts';
 import { shownNumber, t } from '../../languages/text.ts';
-import type { CourseView } from '../../session/courseView.ts';
-import type { PlanModel } from '../../session/planModel.ts';
+import type { CourseView } from '../../session/course/courseView.ts';
+import type { PlanModel } from '../../session/plan/planModel.ts';
 import { distance, unitName } from '../format.ts';
 
 /** A recording further off than this is another course, or another distance. */

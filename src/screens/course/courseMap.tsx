@@ -2,7 +2,7 @@ import type { RacePlan } from '../../core/plan/racePlan.ts';
 import { boardsM } from '../../core/plan/splits.ts';
 import { metresPer } from '../../core/units/units.ts';
 import { t } from '../../languages/text.ts';
-import type { CourseView } from '../../session/courseView.ts';
+import type { CourseView } from '../../session/course/courseView.ts';
 import { useWidth } from '../parts/width.ts';
 
 interface Props {

@@ -1,6 +1,6 @@
 import type { RacePlan } from '../../core/plan/racePlan.ts';
 import { t } from '../../languages/text.ts';
-import type { CourseView } from '../../session/courseView.ts';
+import type { CourseView } from '../../session/course/courseView.ts';
 import { distance, unitName } from '../format.ts';
 import { rich } from '../parts/rich.tsx';
 import { WayAxis, WayMarks } from '../parts/wayAxis.tsx';

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { t } from '../../languages/text.ts';
-import type { PastRun, PastRuns } from '../../session/coursePast.ts';
+import type { PastRun, PastRuns } from '../../session/course/coursePast.ts';
 
 interface Props {
   readonly runs: PastRuns;

@@ -3,7 +3,7 @@ import type { RacePlan } from '../../core/plan/racePlan.ts';
 import { ITEMS, OFFERS, type Offer, SUPPLY_NAMES } from '../../core/plan/supplies.ts';
 import { metresPer } from '../../core/units/units.ts';
 import { t } from '../../languages/text.ts';
-import type { PlanModel } from '../../session/planModel.ts';
+import type { PlanModel } from '../../session/plan/planModel.ts';
 import { Remove } from '../form/remove.tsx';
 import { Several } from '../form/several.tsx';
 import { distance, unitName } from '../format.ts';

@@ -1,7 +1,7 @@
 import type { Weekday } from '../../core/prepare/day/civil.ts';
 import { t } from '../../languages/text.ts';
-import type { PlanModel } from '../../session/planModel.ts';
-import type { PrepareModel } from '../../session/prepareModel.ts';
+import type { PlanModel } from '../../session/plan/planModel.ts';
+import type { PrepareModel } from '../../session/prepare/prepareModel.ts';
 import { Field } from '../form/field.tsx';
 import { Form } from '../form/form.tsx';
 import { Select } from '../form/select.tsx';

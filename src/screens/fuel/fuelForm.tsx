@@ -1,6 +1,6 @@
 import { ITEMS, SUPPLY_NAMES } from '../../core/plan/supplies.ts';
 import { t } from '../../languages/text.ts';
-import type { PrepareModel } from '../../session/prepareModel.ts';
+import type { PrepareModel } from '../../session/prepare/prepareModel.ts';
 import { Choice } from '../form/choice.tsx';
 import { Field } from '../form/field.tsx';
 import { Form } from '../form/form.tsx';

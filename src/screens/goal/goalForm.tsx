@@ -1,8 +1,8 @@
 import { message } from '../../core/units/message.ts';
 import { t } from '../../languages/text.ts';
-import type { PlanModel } from '../../session/planModel.ts';
-import type { ResultDraft } from '../../session/prepareDraft.ts';
-import type { PrepareModel } from '../../session/prepareModel.ts';
+import type { PlanModel } from '../../session/plan/planModel.ts';
+import type { ResultDraft } from '../../session/prepare/prepareDraft.ts';
+import type { PrepareModel } from '../../session/prepare/prepareModel.ts';
 import { Field } from '../form/field.tsx';
 import { Form } from '../form/form.tsx';
 import { Remove } from '../form/remove.tsx';

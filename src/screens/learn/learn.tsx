@@ -1,7 +1,7 @@
 import { useEffect } from 'preact/hooks';
 import { TONES, type Tone } from '../../core/cues/voicePort.ts';
 import { t } from '../../languages/text.ts';
-import type { LearnModel } from '../../session/learnModel.ts';
+import type { LearnModel } from '../../session/ear/learnModel.ts';
 import { ToneDrawing } from './toneDrawing.tsx';
 import { ToneQuiz } from './toneQuiz.tsx';
 import { TONE_TEXTS } from './toneTexts.ts';

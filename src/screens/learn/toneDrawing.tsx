@@ -1,6 +1,6 @@
 import type { Tone } from '../../core/cues/voicePort.ts';
 import { t } from '../../languages/text.ts';
-import type { LearnModel } from '../../session/learnModel.ts';
+import type { LearnModel } from '../../session/ear/learnModel.ts';
 import { TONE_TEXTS } from './toneTexts.ts';
 
 const WIDTH = 240;

@@ -1,8 +1,8 @@
 import { useSignal } from '@preact/signals';
 import type { Tone } from '../../core/cues/voicePort.ts';
 import { t } from '../../languages/text.ts';
-import type { LearnModel } from '../../session/learnModel.ts';
-import { type Quiz, resultOf } from '../../session/toneQuiz.ts';
+import type { LearnModel } from '../../session/ear/learnModel.ts';
+import { type Quiz, resultOf } from '../../session/ear/toneQuiz.ts';
 import { TONE_TEXTS } from './toneTexts.ts';
 
 const nameOf = (tone: Tone): string => t(TONE_TEXTS[tone].name);

@@ -1,6 +1,6 @@
 import { t } from '../../languages/text.ts';
-import type { PlanModel } from '../../session/planModel.ts';
-import type { PrepareModel } from '../../session/prepareModel.ts';
+import type { PlanModel } from '../../session/plan/planModel.ts';
+import type { PrepareModel } from '../../session/prepare/prepareModel.ts';
 import { Choice } from '../form/choice.tsx';
 import { ExamplePlan, NextStep, Steps } from '../plan/steps.tsx';
 import { BandPage } from './bandPage.tsx';

@@ -1,7 +1,7 @@
 import { message, plural } from '../../core/units/message.ts';
 import type { DistanceUnit } from '../../core/units/units.ts';
 import { t } from '../../languages/text.ts';
-import type { DriftSample } from '../../session/runCell.ts';
+import type { DriftSample } from '../../session/run/runCell.ts';
 import { distance, unitName } from '../format.ts';
 import { bandPath, linePath, niceTopS, type Scale } from './chartPaths.ts';
 import { SecondsAxis, WayAxis } from './wayAxis.tsx';

@@ -1,6 +1,6 @@
 import { message } from '../../core/units/message.ts';
 import { t } from '../../languages/text.ts';
-import type { PlanDraft } from '../../session/planDraft.ts';
+import type { PlanDraft } from '../../session/plan/planDraft.ts';
 import { Choice } from '../form/choice.tsx';
 import { Field } from '../form/field.tsx';
 import type { PlanFields } from './planFields.ts';

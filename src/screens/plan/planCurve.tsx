@@ -1,6 +1,6 @@
 import type { RacePlan } from '../../core/plan/racePlan.ts';
 import { t } from '../../languages/text.ts';
-import type { PlanSheet } from '../../session/planCurve.ts';
+import type { PlanSheet } from '../../session/plan/planCurve.ts';
 import { SecondsAxis, WayAxis, WayMarks } from '../parts/wayAxis.tsx';
 import { useWidth } from '../parts/width.ts';
 

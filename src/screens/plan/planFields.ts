@@ -1,4 +1,4 @@
-import type { DraftField, PlanDraft } from '../../session/planDraft.ts';
+import type { DraftField, PlanDraft } from '../../session/plan/planDraft.ts';
 
 /** What every part of the plan's form is given. */
 export interface PlanFields {

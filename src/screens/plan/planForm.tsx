@@ -1,8 +1,8 @@
 import { PRESETS, presetAt } from '../../core/plan/presets.ts';
 import { metresPer } from '../../core/units/units.ts';
 import { t } from '../../languages/text.ts';
-import { atDistance, type DraftField, inUnit, type PlanDraft } from '../../session/planDraft.ts';
-import type { PlanModel } from '../../session/planModel.ts';
+import { atDistance, type DraftField, inUnit, type PlanDraft } from '../../session/plan/planDraft.ts';
+import type { PlanModel } from '../../session/plan/planModel.ts';
 import { Choice } from '../form/choice.tsx';
 import { Field } from '../form/field.tsx';
 import { Form } from '../form/form.tsx';

@@ -1,7 +1,7 @@
 import type { RacePlan } from '../../core/plan/racePlan.ts';
 import type { DistanceUnit } from '../../core/units/units.ts';
 import { t } from '../../languages/text.ts';
-import type { CutOffRow, PlanRow, PlanSheet } from '../../session/planCurve.ts';
+import type { CutOffRow, PlanRow, PlanSheet } from '../../session/plan/planCurve.ts';
 import { distance, pace, shortDistance, span, unitName } from '../format.ts';
 
 const rowName = (row: PlanRow, unit: DistanceUnit): string =>

@@ -1,5 +1,5 @@
 import { t } from '../../languages/text.ts';
-import type { PlanModel } from '../../session/planModel.ts';
+import type { PlanModel } from '../../session/plan/planModel.ts';
 import { Remove } from '../form/remove.tsx';
 import { distance, span, unitName } from '../format.ts';
 

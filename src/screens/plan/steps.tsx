@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { t } from '../../languages/text.ts';
-import type { PlanModel } from '../../session/planModel.ts';
+import type { PlanModel } from '../../session/plan/planModel.ts';
 import { SCREEN_NAMES } from '../names.ts';
 import { HEAR_MINE, PREPARE, type ScreenName } from '../route.ts';
 

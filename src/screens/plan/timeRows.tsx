@@ -1,6 +1,6 @@
 import type { Message } from '../../core/units/message.ts';
 import { t } from '../../languages/text.ts';
-import type { DraftField, TimeRow } from '../../session/planDraft.ts';
+import type { DraftField, TimeRow } from '../../session/plan/planDraft.ts';
 import { Field } from '../form/field.tsx';
 import { Remove } from '../form/remove.tsx';
 import { changedAt, withoutAt } from '../form/rows.ts';

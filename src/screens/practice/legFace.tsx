@@ -1,8 +1,8 @@
 import { LEG_NAMES, legName } from '../../core/practice/names.ts';
 import { message } from '../../core/units/message.ts';
 import { t } from '../../languages/text.ts';
-import type { LivePractice } from '../../session/practiceLive.ts';
-import type { PracticeModel } from '../../session/practiceModel.ts';
+import type { LivePractice } from '../../session/practice/practiceLive.ts';
+import type { PracticeModel } from '../../session/practice/practiceModel.ts';
 import { clock, distance, pace, unitName } from '../format.ts';
 import { HoldButton } from '../parts/holdButton.tsx';
 import { signed } from '../review/charts.tsx';

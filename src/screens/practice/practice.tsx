@@ -7,7 +7,7 @@ import { cautionTexts } from '../../core/prepare/cautions.ts';
 import { listed, type Message, message } from '../../core/units/message.ts';
 import type { DistanceUnit } from '../../core/units/units.ts';
 import { t } from '../../languages/text.ts';
-import type { PracticeModel } from '../../session/practiceModel.ts';
+import type { PracticeModel } from '../../session/practice/practiceModel.ts';
 import { clock } from '../format.ts';
 import { fileNameOf, OpenFile, saveFile } from '../parts/files.tsx';
 import { LegFace } from './legFace.tsx';

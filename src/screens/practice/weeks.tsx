@@ -2,7 +2,7 @@ import type { Week } from '../../core/practice/sessions/progression.ts';
 import { READY_MADE_TEXT } from '../../core/practice/sessions/readyMade.ts';
 import { type Message, message } from '../../core/units/message.ts';
 import { t } from '../../languages/text.ts';
-import type { PracticeModel } from '../../session/practiceModel.ts';
+import type { PracticeModel } from '../../session/practice/practiceModel.ts';
 import { TableBehind } from '../review/details.tsx';
 
 const sessionText = ({ which, wish }: Week['sessions'][number]): string => {

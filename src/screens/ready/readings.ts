@@ -1,6 +1,6 @@
 import { type Message, message } from '../../core/units/message.ts';
 import { t } from '../../languages/text.ts';
-import type { ReadyModel } from '../../session/readyModel.ts';
+import type { ReadyModel } from '../../session/ready/readyModel.ts';
 
 /** `must`: without it there is no race by ear. `better`: it works, worse. `wait`: not known yet. */
 export type Grade = 'good' | 'better' | 'must' | 'wait';

@@ -2,7 +2,7 @@ import type { ReadonlySignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { type Message, message } from '../../core/units/message.ts';
 import { t } from '../../languages/text.ts';
-import type { ReadyModel } from '../../session/readyModel.ts';
+import type { ReadyModel } from '../../session/ready/readyModel.ts';
 import { type Grade, readingsOf, verdictOf } from './readings.ts';
 
 /** Installation, as src/offline has it. */

@@ -1,7 +1,7 @@
 import type { Signal } from '@preact/signals';
 import { type Message, message } from '../../core/units/message.ts';
 import { t } from '../../languages/text.ts';
-import { RATES, type RehearseModel, SOURCES, type Source } from '../../session/rehearseModel.ts';
+import { RATES, type RehearseModel, SOURCES, type Source } from '../../session/rehearsal/rehearseModel.ts';
 
 const SOURCE_NAMES: Record<Source, Message> = { demo: message('Demo race'), plan: message('My plan') };
 

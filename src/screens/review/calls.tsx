@@ -3,7 +3,7 @@ import type { SaidCall } from '../../core/review/digest.ts';
 import { decimal } from '../../core/units/message.ts';
 import type { DistanceUnit } from '../../core/units/units.ts';
 import { t } from '../../languages/text.ts';
-import type { ReviewModel } from '../../session/reviewModel.ts';
+import type { ReviewModel } from '../../session/review/reviewModel.ts';
 import { clock, distance, unitName } from '../format.ts';
 import { signed } from './charts.tsx';
 

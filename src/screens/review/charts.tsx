@@ -6,7 +6,7 @@ import type { Review } from '../../core/review/review.ts';
 import { decimal, type Message, message } from '../../core/units/message.ts';
 import { metresPer, pacePer } from '../../core/units/units.ts';
 import { screenLanguage, t } from '../../languages/text.ts';
-import type { OpenRun } from '../../session/reviewModel.ts';
+import type { OpenRun } from '../../session/review/reviewModel.ts';
 import { distance, pace, span, unitName } from '../format.ts';
 import { Chart, DIM, PAPER } from './chart.tsx';
 import { TableBehind } from './details.tsx';

@@ -1,7 +1,12 @@
 import { type Message, message } from '../../core/units/message.ts';
 import { t } from '../../languages/text.ts';
-import { isPractice } from '../../session/reviewFold.ts';
-import { EXPORTS, type ExportKind, type OpenRun, type ReviewModel } from '../../session/reviewModel.ts';
+import { isPractice } from '../../session/review/reviewFold.ts';
+import {
+  EXPORTS,
+  type ExportKind,
+  type OpenRun,
+  type ReviewModel,
+} from '../../session/review/reviewModel.ts';
 import { shownMoment } from '../parts/dates.ts';
 import { fileNameOf, saveFile } from '../parts/files.tsx';
 import { Calls } from './calls.tsx';

@@ -1,6 +1,6 @@
 import { useSignal } from '@preact/signals';
 import { t } from '../../languages/text.ts';
-import type { RunModel } from '../../session/runModel.ts';
+import type { RunModel } from '../../session/run/runModel.ts';
 import { span } from '../format.ts';
 
 /** A run that was cut off a good while ago: only the runner knows whether it still goes on. */

@@ -1,6 +1,6 @@
 import type { Signal } from '@preact/signals';
 import { t } from '../../languages/text.ts';
-import type { RunModel } from '../../session/runModel.ts';
+import type { RunModel } from '../../session/run/runModel.ts';
 
 const Check = ({ value, label, note }: { value: Signal<boolean>; label: string; note: string }) => (
   <label class="carry-choice">

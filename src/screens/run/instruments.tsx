@@ -1,6 +1,6 @@
 import { t } from '../../languages/text.ts';
-import type { LastFix, LiveRun } from '../../session/liveRun.ts';
-import type { RunModel } from '../../session/runModel.ts';
+import type { LastFix, LiveRun } from '../../session/run/liveRun.ts';
+import type { RunModel } from '../../session/run/runModel.ts';
 
 type Grade = 'good' | 'warn' | 'bad' | 'wait';
 

@@ -1,5 +1,5 @@
 import { t } from '../../languages/text.ts';
-import type { LiveRun } from '../../session/liveRun.ts';
+import type { LiveRun } from '../../session/run/liveRun.ts';
 
 const MS_PER_MINUTE = 60_000;
 

@@ -1,8 +1,8 @@
 import { useSignal } from '@preact/signals';
 import { useEffect } from 'preact/hooks';
 import { t } from '../../languages/text.ts';
-import type { LiveRun } from '../../session/liveRun.ts';
-import type { RunModel } from '../../session/runModel.ts';
+import type { LiveRun } from '../../session/run/liveRun.ts';
+import type { RunModel } from '../../session/run/runModel.ts';
 import { clock, distance, unitName } from '../format.ts';
 import { useHold } from '../parts/hold.ts';
 import { Sounding } from '../parts/sounding.tsx';

@@ -1,7 +1,7 @@
 import { plural } from '../../core/units/message.ts';
 import { t } from '../../languages/text.ts';
-import type { LiveRun } from '../../session/liveRun.ts';
-import type { RunModel } from '../../session/runModel.ts';
+import type { LiveRun } from '../../session/run/liveRun.ts';
+import type { RunModel } from '../../session/run/runModel.ts';
 import { clock, distance, pace, sounded, span, unitName } from '../format.ts';
 import { CallBook } from '../parts/callBook.tsx';
 import { DriftChart } from '../parts/driftChart.tsx';

@@ -2,7 +2,7 @@ import { useSignal } from '@preact/signals';
 import type { ComponentChild } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { t } from '../../languages/text.ts';
-import type { PlanModel } from '../../session/planModel.ts';
+import type { PlanModel } from '../../session/plan/planModel.ts';
 import {
   codeIn,
   decodePlan,

@@ -3,7 +3,7 @@ import type { Utterance } from '../../../src/core/cues/voicePort.ts';
 import { scheduleOf } from '../../../src/core/plan/schedule.ts';
 import { demoCourse } from '../../../src/demo/course.ts';
 import { demoPlan } from '../../../src/demo/race.ts';
-import { type AloudLine, linesOf, stripOf } from '../../../src/session/aloudFile.ts';
+import { type AloudLine, linesOf, stripOf } from '../../../src/session/aloud/aloudFile.ts';
 import { RATE_HZ } from '../../../src/voice/file/frames.ts';
 import { mp3Of } from '../../../src/voice/file/mp3.ts';
 import { toneDurationS } from '../../../src/voice/tones/family.ts';

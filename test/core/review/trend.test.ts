@@ -15,9 +15,9 @@ import { spoken as english } from '../../../src/languages/en/spoken.ts';
 import { NO_PRESSES, simulate } from '../../../src/sensors/simulated.ts';
 import { TOWN } from '../../../src/sensors/simulatedReceiver.ts';
 import { STEADY } from '../../../src/sensors/simulatedRunner.ts';
-import { blankPrepare } from '../../../src/session/prepareDraft.ts';
-import { goalSheetOf } from '../../../src/session/prepareGoal.ts';
-import { whatIfWishOf } from '../../../src/session/prepareWhatIf.ts';
+import { blankPrepare } from '../../../src/session/prepare/prepareDraft.ts';
+import { goalSheetOf } from '../../../src/session/prepare/prepareGoal.ts';
+import { whatIfWishOf } from '../../../src/session/prepare/prepareWhatIf.ts';
 import { voiceOf } from '../../../src/voice/utter.ts';
 
 const DAY_MS = 86_400_000;

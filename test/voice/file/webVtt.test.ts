@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { WebVTTParser } from 'webvtt-parser';
 import { demoPlan } from '../../../src/demo/race.ts';
-import { cuesOf } from '../../../src/session/aloudFile.ts';
+import { cuesOf } from '../../../src/session/aloud/aloudFile.ts';
 import { vttOf } from '../../../src/voice/file/webVtt.ts';
-import { madeOf } from '../../session/aloudPlans.ts';
+import { madeOf } from '../../session/aloud/aloudPlans.ts';
 
 /** What stands for signs in the text; the table that the parser has of its own lacks the semicolons. */
 const SIGNS = { '&amp;': '&', '&lt;': '<', '&gt;': '>' };
