@@ -6,6 +6,7 @@ import type { PracticeModel } from '../../session/practice/practiceModel.ts';
 import { clock, distance, pace, unitName } from '../format.ts';
 import { HoldButton } from '../parts/holdButton.tsx';
 import { signed } from '../review/charts.tsx';
+import { LATEST_RUN } from '../route.ts';
 import { extentText, targetText } from './legText.ts';
 
 const STOP_HOLD_MS = 2000;
@@ -79,9 +80,23 @@ export const LegFace = ({ model, practice }: { model: PracticeModel; practice: L
       {view.phase === 'running' ? (
         <HoldButton label={t('Hold to stop')} holdMs={STOP_HOLD_MS} onHold={() => practice.press('stop')} />
       ) : (
-        <button type="button" onClick={model.leave}>
-          {view.phase === 'over' ? t('Done') : t('Switch off')}
-        </button>
+        <>
+          {view.phase === 'over' && (
+            <button
+              type="button"
+              class="main-button"
+              onClick={() => {
+                model.leave();
+                location.hash = LATEST_RUN;
+              }}
+            >
+              {t('Look at this session')}
+            </button>
+          )}
+          <button type="button" onClick={model.leave}>
+            {view.phase === 'over' ? t('Done') : t('Switch off')}
+          </button>
+        </>
       )}
     </main>
   );

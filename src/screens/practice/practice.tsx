@@ -215,8 +215,6 @@ export const PracticeScreen = ({ model, race, runs }: SessionProps) => {
       {'which' in chosen && <p>{t(READY_MADE_TEXT[chosen.which].about)}</p>}
       <Wishes model={model} />
       <Legs model={model} />
-      <SessionCourse model={model} race={race} runs={runs} />
-      <SensorButtons model={model} />
       <div class="buttons">
         <button type="button" class="main-button" disabled={busy.value} onClick={() => void begin()}>
           {t('Switch on')}
@@ -230,6 +228,10 @@ export const PracticeScreen = ({ model, race, runs }: SessionProps) => {
             {t('Stop at {time}', { time: clock(at) })}
           </button>
         )}
+      </div>
+      <SessionCourse model={model} race={race} runs={runs} />
+      <SensorButtons model={model} />
+      <div class="buttons">
         <OpenFile label={t('Open a session')} accept=".json" onText={model.openFile} />
         <button
           type="button"

@@ -130,4 +130,5 @@ export const practice: Catalogue = {
   'The course of the race': 'Die Strecke des Rennens',
   'a line of {least} m to {most} km': 'eine Linie von {least} m bis {most} km',
   'a line of about {n} m, as lengthM says': 'eine Linie von etwa {n} m, wie lengthM sagt',
+  'Look at this session': 'Diese Einheit ansehen',
 };

@@ -130,4 +130,5 @@ export const practice: Catalogue = {
   'The course of the race': 'El recorrido de la carrera',
   'a line of {least} m to {most} km': 'una línea de {least} m a {most} km',
   'a line of about {n} m, as lengthM says': 'una línea de unos {n} m, como dice lengthM',
+  'Look at this session': 'Ver esta sesión',
 };

@@ -131,4 +131,5 @@ export const practice: Catalogue = {
   'The course of the race': 'Le parcours de la course',
   'a line of {least} m to {most} km': 'une ligne de {least} m à {most} km',
   'a line of about {n} m, as lengthM says': 'une ligne d’environ {n} m, comme le dit lengthM',
+  'Look at this session': 'Voir cette séance',
 };

@@ -130,4 +130,5 @@ export const practice: Catalogue = {
   'The course of the race': 'Il percorso della gara',
   'a line of {least} m to {most} km': 'una linea da {least} m a {most} km',
   'a line of about {n} m, as lengthM says': 'una linea di circa {n} m, come dice lengthM',
+  'Look at this session': 'Guarda questa seduta',
 };

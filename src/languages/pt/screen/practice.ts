@@ -129,4 +129,5 @@ export const practice: Catalogue = {
   'The course of the race': 'O percurso da prova',
   'a line of {least} m to {most} km': 'uma linha de {least} m a {most} km',
   'a line of about {n} m, as lengthM says': 'uma linha de cerca de {n} m, como diz lengthM',
+  'Look at this session': 'Ver esta sessão',
 };
