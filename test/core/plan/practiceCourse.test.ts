@@ -77,6 +77,11 @@ describe('the course of a session', () => {
     const fine = points.map(([lat, lon], i) => [(lat ?? 0) + 1.23456789e-5 * i, lon]);
     const got = planWith({ points: fine });
     if (!got.ok) throw new Error('refused');
+    const named = planWith({ points: fine, name: 'Round the "lake"', lengthM: 2004 });
+    if (!named.ok) throw new Error('refused');
+    expect(named.value.course).toMatchObject({ name: 'Round the "lake"', lengthM: 2004 });
+    const namedText = practiceFile(named.value, (ms) => new Date(ms).toISOString());
+    expect(parseAnyPlan(namedText)).toEqual({ ok: true, value: { kind: 'practice', plan: named.value } });
     const text = practiceFile(got.value, (ms) => new Date(ms).toISOString());
     expect(parseAnyPlan(text)).toEqual({ ok: true, value: { kind: 'practice', plan: got.value } });
     expect(wayM(got.value.course?.points ?? [])).toBeCloseTo(2004, -1);
