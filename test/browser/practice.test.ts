@@ -95,7 +95,7 @@ describe('a GPX track from anywhere', () => {
     return `<?xml version="1.0"?><gpx version="1.1" creator="x" xmlns="http://www.topografix.com/GPX/1/1"><trk><name>Along the dyke</name><trkseg>${points.join('')}</trkseg></trk></gpx>`;
   };
 
-  test('is a run to review: five lines, drawings with a table behind each, calls with their reasons', {
+  test('is a run to review: what came of it, drawings with a table behind each, calls with their reasons', {
     timeout: 60_000,
   }, async () => {
     opened = await open('#/runs', { size: SIZES.desk });
@@ -105,7 +105,8 @@ describe('a GPX track from anywhere', () => {
       .getByRole('button', { name: /Along the dyke/ })
       .first()
       .click();
-    await expect.poll(() => page.locator('.five-lines li').count()).toBe(5);
+    // Nobody planned its opening nor its finish: time, where it was won and lost, and the halves.
+    await expect.poll(() => page.locator('.five-lines li').count()).toBe(3);
     await expect.poll(() => page.locator('canvas').count()).toBeGreaterThanOrEqual(2);
     expect(await page.locator('.behind').count()).toBeGreaterThanOrEqual(2);
     expect(await findings(page)).toEqual([]);

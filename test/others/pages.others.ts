@@ -1,5 +1,6 @@
 import { type PreviewServer, preview } from 'vite';
 import { afterAll, beforeAll, describe, expect, inject, test } from 'vitest';
+import { PIER_MILE } from '../browser/support/plans.ts';
 import { firefoxPath, openFirefox } from './firefox.ts';
 import type { OtherPage } from './webDriver.ts';
 import { openWebKit, webKitPlaces } from './webKit.ts';
@@ -131,17 +132,7 @@ describe.each(openers)('in %s', (_name, openBrowser) => {
 
   test('a plan that is changed is there again after a reload', async () => {
     await at('#/plan');
-    await page.ask(() => {
-      const form = {
-        version: 1,
-        kind: 'race',
-        name: 'Pier mile',
-        distanceM: 1600,
-        goalS: 400,
-        pacing: 'pace',
-      };
-      localStorage.setItem('soundline.plan', JSON.stringify(form));
-    });
+    await page.ask((form) => localStorage.setItem('soundline.plan', form), JSON.stringify(PIER_MILE));
     await page.reload();
     await page.seeAt('main h1');
     const goal = (): Promise<string[]> =>

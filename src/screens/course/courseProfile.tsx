@@ -35,8 +35,8 @@ export const CourseProfile = ({ view, plan, pickedM, onPick }: Props) => {
         <figcaption>
           {view.heights.length > 0
             ? t('Height, {lowest} to {highest} m', {
-                lowest: Math.round(lowest),
-                highest: Math.round(highest),
+                lowest: String(Math.round(lowest)).replace('-', '−'),
+                highest: String(Math.round(highest)).replace('-', '−'),
               })
             : t('The way as a strip; the file holds no heights')}
         </figcaption>

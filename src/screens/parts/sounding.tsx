@@ -76,13 +76,19 @@ const WATER = 100;
 const depth = (seconds: number): number =>
   ROPE * Math.min(1, Math.log1p(Math.abs(seconds)) / Math.log1p(MARKS_S.at(-1) ?? 1));
 
+interface WaterlineProps {
+  readonly aheadS: number | null;
+  /** Drawn from near, for a small drift in a small place. */
+  readonly near?: boolean;
+}
+
 /** The water line with a float above it or a lead below it, as high or as deep as the drift. */
-export const Waterline = ({ aheadS }: { aheadS: number | null }) => {
+export const Waterline = ({ aheadS, near = false }: WaterlineProps) => {
   const side = aheadS === null ? 'none' : sounded(aheadS).side;
   const sign = side === 'up' ? -1 : 1;
   const endY = side === 'up' || side === 'down' ? WATER + sign * depth(aheadS ?? 0) : WATER;
   return (
-    <svg class="waterline" viewBox="0 0 40 200" aria-hidden="true" data-side={side}>
+    <svg class="waterline" viewBox={near ? '0 45 40 110' : '0 0 40 200'} aria-hidden="true" data-side={side}>
       <path class="water-surface" d={`M0 ${WATER}H40`} />
       <path class="rope" d={side === 'up' ? `M20 ${WATER}V${endY}` : `M20 0V${endY}`} />
       {MARKS_S.map((s) => WATER + sign * depth(s))

@@ -75,13 +75,13 @@ const Ahead = ({ model }: { model: RehearseModel }) => {
       <PlanCurve plan={plan} sheet={sheet.value} />
       <ul class="legend">
         <li>
-          <Waterline aheadS={4} />
+          <Waterline aheadS={4} near />
           <p>
             <em>{t('Ahead by four.')}</em> {t('Four seconds in hand: above the water line.')}
           </p>
         </li>
         <li>
-          <Waterline aheadS={-4} />
+          <Waterline aheadS={-4} near />
           <p>
             <em>{t('Behind by four.')}</em> {t('Four seconds owed: below it.')}
           </p>

@@ -65,7 +65,7 @@ export const ReviewScreen = ({ model, run }: { model: ReviewModel; run: OpenRun 
       )}
       {shown !== null && (
         <>
-          <ul class="five-lines" aria-label={t('In five lines')}>
+          <ul class="five-lines" aria-label={t('In short')}>
             {shown.review.summary.map((line) => (
               <li key={line.text}>{t(line)}</li>
             ))}

@@ -65,7 +65,7 @@ export const review: Catalogue = {
   'GeoJSON map': 'GeoJSON-Karte',
   'Run with its log': 'Lauf mit Aufzeichnung',
   'All runs': 'Alle Läufe',
-  'In five lines': 'In fünf Zeilen',
+  'In short': 'In Kürze',
   'Save this run': 'Diesen Lauf sichern',
   'Files stay on this device until you send them somewhere.':
     'Dateien bleiben auf diesem Gerät, bis du sie irgendwohin schickst.',

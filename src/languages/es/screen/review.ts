@@ -64,7 +64,7 @@ export const review: Catalogue = {
   'Run with its log': 'Carrera con su registro',
   'All runs': 'Todas las carreras',
   'Imported run': 'Carrera importada',
-  'In five lines': 'En cinco líneas',
+  'In short': 'En breve',
   'Save this run': 'Guardar esta carrera',
   'Files stay on this device until you send them somewhere.':
     'Los archivos se quedan en este dispositivo hasta que los mandes a algún sitio.',

@@ -65,7 +65,7 @@ export const review: Catalogue = {
   'GeoJSON map': 'Carte GeoJSON',
   'Run with its log': 'Sortie avec son enregistrement',
   'All runs': 'Toutes les sorties',
-  'In five lines': 'En cinq lignes',
+  'In short': 'En bref',
   'Save this run': 'Enregistrer cette sortie',
   'Files stay on this device until you send them somewhere.':
     'Les fichiers restent sur cet appareil jusqu’à ce que tu les envoies quelque part.',

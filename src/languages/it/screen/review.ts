@@ -64,7 +64,7 @@ export const review: Catalogue = {
   'Run with its log': 'Corsa con il suo registro',
   'All runs': 'Tutte le corse',
   'Imported run': 'Corsa importata',
-  'In five lines': 'In cinque righe',
+  'In short': 'In breve',
   'Save this run': 'Salva questa corsa',
   'Files stay on this device until you send them somewhere.':
     'I file restano su questo dispositivo finché non li mandi da qualche parte.',

@@ -64,7 +64,7 @@ export const review: Catalogue = {
   'Run with its log': 'Corrida com seu registro',
   'All runs': 'Todas as corridas',
   'Imported run': 'Corrida importada',
-  'In five lines': 'Em cinco linhas',
+  'In short': 'Em resumo',
   'Save this run': 'Salvar esta corrida',
   'Files stay on this device until you send them somewhere.':
     'Os arquivos ficam neste aparelho até você mandá-los a algum lugar.',
