@@ -1,5 +1,6 @@
 import type { CDPSession, Page } from 'playwright-core';
 import { fixed, percent, printTable } from '../table.ts';
+import { codeBytes } from './codeHeld.ts';
 import { openLongRun, pass } from './longRun.ts';
 import { traceMainThread } from './mainThread.ts';
 import type { Served } from './served.ts';
@@ -10,6 +11,8 @@ const PARTS = 12;
 
 interface Left {
   readonly heapMB: number;
+  /** What of it is script and what the browser compiled of it. */
+  readonly codeMB: number;
   readonly nodes: number;
   readonly listeners: number;
 }
@@ -20,7 +23,8 @@ const leftOf = async (cdp: CDPSession): Promise<Left> => {
   const { usedSize } = await cdp.send('Runtime.getHeapUsage');
   const { metrics } = await cdp.send('Performance.getMetrics');
   const metric = (name: string): number => metrics.find((m) => m.name === name)?.value ?? Number.NaN;
-  return { heapMB: usedSize / 1e6, nodes: metric('Nodes'), listeners: metric('JSEventListeners') };
+  const [nodes, listeners] = [metric('Nodes'), metric('JSEventListeners')];
+  return { heapMB: usedSize / 1e6, codeMB: (await codeBytes(cdp)) / 1e6, nodes, listeners };
 };
 
 /** Processor time of the main thread over some seconds of the run, every one of them drawn. */
@@ -52,7 +56,7 @@ export const printHours = async (served: Served, hours = HOURS): Promise<void> =
     for (let part = 0; part < PARTS; part++) shares.push(await shareOf(page, HOUR_S / PARTS));
     // Looking at the face puts the driver's own script into the page: before the heap is measured, in each hour alike.
     const shown = await page.locator('.face-figures .figure').allTextContents();
-    const { heapMB, nodes, listeners } = await leftOf(cdp);
+    const { heapMB, codeMB, nodes, listeners } = await leftOf(cdp);
     firstMB ??= heapMB;
     rows.push([
       `${hour} h`,
@@ -60,6 +64,7 @@ export const printHours = async (served: Served, hours = HOURS): Promise<void> =
       percent(Math.max(...shares), 2),
       fixed(heapMB, 2),
       percent(heapMB / firstMB - 1, 1),
+      fixed(heapMB - codeMB, 2),
       String(nodes),
       String(listeners),
       shown.join(' / '),
@@ -74,6 +79,7 @@ export const printHours = async (served: Served, hours = HOURS): Promise<void> =
       'worst five minutes',
       'heap, MB',
       'more than after the first hour',
+      'heap without compiled code, MB',
       'DOM nodes',
       'listeners',
       'on the face',
