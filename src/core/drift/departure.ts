@@ -78,7 +78,7 @@ export const LIMIT = 2.5;
  * than this, each second of lag takes so much more of a limit for the same number of them.
  */
 const OPEN_LAG_S = 7.5;
-const LIMIT_PER_S = 0.06;
+const LIMIT_PER_S = 0.09;
 const MORE_AT_MOST = 0.75;
 /**
  * Most start too quick (Hanley 2015: at world championships most slow after 5 km). Evidence is a log of odds: where

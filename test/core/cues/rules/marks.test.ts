@@ -120,7 +120,7 @@ describe('checkpoint', () => {
 describe('marker', () => {
   test('says the board, the time since the one before, and the drift', () => {
     const moment = momentAt({ distanceM: 1999, aheadS: -7, distanceSdM: 2 });
-    const found = lookForMarker({ next: 1, lastOwnS: 295.2, lastSdS: 0.5 }, moment);
+    const found = lookForMarker({ next: 1, lastOwnS: 295.2, lastSdS: 0.5, lastM: 1000 }, moment);
     const ownS = ((found?.cue?.dueMs ?? 0) - START_MS) / 1000;
     expect(found?.cue?.saying).toEqual({
       kind: 'marker',
@@ -129,19 +129,35 @@ describe('marker', () => {
       splitS: Math.round(ownS - 295.2),
       ahead: { side: 'down', seconds: 7, sure: true },
     });
-    expect(found?.watch).toEqual({ next: 2, lastOwnS: ownS, lastSdS: 2 / moment.progress.speedMps });
+    expect(found?.watch).toEqual({
+      next: 2,
+      lastOwnS: ownS,
+      lastSdS: 2 / moment.progress.speedMps,
+      lastM: 2000,
+    });
   });
 
   test('is silent where a checkpoint stands, but remembers the time there', () => {
-    const found = lookForMarker({ next: 4, lastOwnS: 1180, lastSdS: 0.5 }, momentAt({ distanceM: 4999 }));
+    const found = lookForMarker(
+      { next: 4, lastOwnS: 1180, lastSdS: 0.5, lastM: 4000 },
+      momentAt({ distanceM: 4999 }),
+    );
     expect(found?.cue).toBeNull();
     expect(found?.watch.lastOwnS).toBeGreaterThan(1180);
+  });
+
+  test('a line in doubt moves one board nearly as far as the next: the split is said all the same, coarser', () => {
+    const at10 = { next: 8, lastOwnS: 2366, lastSdS: 7, lastM: 8000 };
+    const found = lookForMarker(at10, momentAt({ distanceM: 8999, distanceSdM: 24 }))?.cue;
+    expect(found?.saying).toMatchObject({ kind: 'marker', count: 9 });
+    if (found?.saying.kind !== 'marker' || !('splitS' in found.saying)) throw new Error('no split');
+    expect(found.saying.splitS % 5).toBe(0);
   });
 
   test('does not make up a split that nobody knows', () => {
     expect(lookForMarker(beginMarkers, momentAt({ distanceM: 999, distanceSdM: 30 }))?.cue).toBeNull();
     expect(
-      lookForMarker({ next: 1, lastOwnS: 300, lastSdS: 7 }, momentAt({ distanceM: 1999 }))?.cue,
+      lookForMarker({ next: 1, lastOwnS: 300, lastSdS: 7, lastM: 1000 }, momentAt({ distanceM: 1999 }))?.cue,
     ).toBeNull();
   });
 });
