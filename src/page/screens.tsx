@@ -4,7 +4,6 @@ import { LanguageChooser } from '../screens/parts/languageChooser.tsx';
 import { later as whenOpened } from '../screens/parts/later.tsx';
 import { OfflineState } from '../screens/parts/offlineState.tsx';
 import { SoundState } from '../screens/parts/soundState.tsx';
-import { ReadyScreen } from '../screens/ready/ready.tsx';
 import { RehearseScreen } from '../screens/rehearse/rehearse.tsx';
 import { watchRoute } from '../screens/route.ts';
 import { RunScreen } from '../screens/run/run.tsx';
@@ -50,9 +49,15 @@ export const pageOf = ({ ground, before, rehearse, running, standBy, review }: P
         whatIf: () => <later.WhatIfScreen model={prepare} plan={plan} />,
         practice: () => <later.PracticeScreen model={practice} race={plan} runs={pastRuns} />,
         runs: () => <later.RunsScreen model={review} />,
-        rehearse: () => <RehearseScreen model={rehearse} sound={<SoundState speaker={speaker} />} />,
+        rehearse: () => (
+          <RehearseScreen
+            model={rehearse}
+            sound={<SoundState speaker={speaker} />}
+            hasOwn={!plan.isExample.value}
+          />
+        ),
         run: () => <RunScreen model={run} plan={plan.plan.value} isExample={plan.isExample.value} />,
-        ready: () => <ReadyScreen model={ready} offline={offline.state} install={install} />,
+        ready: () => <later.ReadyScreen model={ready} offline={offline.state} install={install} />,
         learn: () => <later.LearnScreen model={learn} />,
         share: () => <later.ShareScreen plan={plan} />,
       }}

@@ -13,4 +13,5 @@ export const WhatIfScreen = later(() => import('./whatIf/whatIf.tsx').then((m) =
 export const PracticeScreen = later(() => import('./practice/practice.tsx').then((m) => m.PracticeScreen));
 export const RunsScreen = later(() => import('./runs/runs.tsx').then((m) => m.RunsScreen));
 export const ShareScreen = later(() => import('./share/share.tsx').then((m) => m.ShareScreen));
+export const ReadyScreen = later(() => import('./ready/ready.tsx').then((m) => m.ReadyScreen));
 export const LearnScreen = later(() => import('./learn/learn.tsx').then((m) => m.LearnScreen));

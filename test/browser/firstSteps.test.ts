@@ -33,6 +33,9 @@ describe('who comes for the first time', () => {
     await page.getByRole('button', { name: 'Make it my own' }).click();
     await show(page, '#/run');
     expect(await page.getByText('This is the plan of the demo race').count()).toBe(0);
+    // Who has a race of their own hears that one.
+    await show(page, '#/rehearse');
+    await page.getByRole('button', { name: 'Hear my race' }).waitFor();
     await close();
   });
 

@@ -14,12 +14,19 @@ import { PlanCurve } from '../plan/planCurve.tsx';
 import { HEAR_MINE } from '../route.ts';
 import { RateChoice, SourceChoice } from './choices.tsx';
 
-export const RehearseScreen = ({ model, sound }: { model: RehearseModel; sound: ComponentChildren }) => {
+interface Props {
+  readonly model: RehearseModel;
+  readonly sound: ComponentChildren;
+  /** There is a plan that is not the demo race's: it is what its runner came to hear. */
+  readonly hasOwn: boolean;
+}
+
+export const RehearseScreen = ({ model, sound, hasOwn }: Props) => {
   const current = model.current.value;
   useEffect(() => {
-    if (location.hash !== HEAR_MINE) return;
-    history.replaceState(null, '', '#/rehearse');
-    if (model.current.peek() === null) model.source.value = 'plan';
+    const isAsked = location.hash === HEAR_MINE;
+    if (isAsked) history.replaceState(null, '', '#/rehearse');
+    if ((isAsked || hasOwn) && model.current.peek() === null) model.source.value = 'plan';
   }, [model]);
   return (
     <main class="rehearse" data-live={current !== null}>

@@ -99,7 +99,7 @@ const Before = ({ model, plan, isExample }: Props) => {
           'The browser will ask whether this page may know where you are. Soundline needs it to tell how far along the course you are. It stays on this device.',
         )}
       </p>
-      <div class="buttons">
+      <div class="buttons go">
         <button type="button" class="main-button" onClick={() => void begin('runner')} disabled={busy.value}>
           {t('Switch on')}
         </button>

@@ -23,7 +23,7 @@ export const review: Catalogue = {
   'Heart rate': 'Pulso',
   metres: 'metros',
   Height: 'Altura',
-  'Projected finish at each checkpoint': 'Meta prevista en cada punto de control',
+  'Projected finish at each checkpoint': 'Llegada prevista en cada punto de control',
   projected: 'prevista',
   'give or take': 'más o menos',
   'it was||finish time in the end': 'fue',
@@ -34,9 +34,11 @@ export const review: Catalogue = {
   '{run} run, {planned} planned per {unit}: {verdict}':
     '{run} corrido, {planned} previsto por {unit}: {verdict}',
   'Second half against the first': 'Segunda mitad frente a la primera',
-  '{percent} % slower, hills and legs taken out': 'un {percent} % más lenta, sin contar cuestas ni piernas',
-  '{percent} % quicker, hills and legs taken out': 'un {percent} % más rápida, sin contar cuestas ni piernas',
-  Stations: 'Puestos',
+  '{percent} % slower, hills and legs taken out':
+    'un {percent} % más lenta, sin contar cuestas ni cambios de ritmo previstos',
+  '{percent} % quicker, hills and legs taken out':
+    'un {percent} % más rápida, sin contar cuestas ni cambios de ritmo previstos',
+  Stations: 'Avituallamientos',
   Signal: 'Señal',
   'good for {percent} % of the run; the longest gap {gap} s; {fixes} fixes, {unused} left out':
     'buena el {percent} % de la carrera; el hueco más largo {gap} s; {fixes} posiciones, {unused} descartadas',
@@ -111,9 +113,9 @@ export const review: Catalogue = {
   'The halves cannot be compared.': 'Las mitades no se pueden comparar.',
   'The two halves were even.': 'Las dos mitades fueron parejas.',
   'The second half was {percent} % slower than the first, hills and legs taken out.':
-    'La segunda mitad fue un {percent} % más lenta que la primera, sin contar cuestas ni piernas.',
+    'La segunda mitad fue un {percent} % más lenta que la primera, sin contar cuestas ni cambios de ritmo previstos.',
   'The second half was {percent} % quicker than the first, hills and legs taken out.':
-    'La segunda mitad fue un {percent} % más rápida que la primera, sin contar cuestas ni piernas.',
+    'La segunda mitad fue un {percent} % más rápida que la primera, sin contar cuestas ni cambios de ritmo previstos.',
   '{n} stations cost {time}.': {
     one: 'Un avituallamiento costó {time}.',
     other: '{n} avituallamientos costaron {time}.',

@@ -5,7 +5,7 @@ export const runs: Catalogue = {
   'not done to the end': 'sin acabar',
   'ended at {distance} km': 'acabada en {distance} km',
   'cannot be read by this version': 'esta versión no puede leerla',
-  '{name}, practice': '{name}, práctica',
+  '{name}, practice': '{name}, entreno',
   'Delete for good?': '¿Borrar para siempre?',
   'Delete for good': 'Borrar para siempre',
   Keep: 'Conservar',
@@ -19,7 +19,7 @@ export const runs: Catalogue = {
   'opening too quick by, s/km': 'apertura demasiado rápida en, s/km',
   'second half, %': 'segunda mitad, %',
   'wander, %||of the pace': 'vaivén, %',
-  'foot pod': 'sensor de pie',
+  'foot pod': 'sensor de zancada',
   'Let these runs move the realistic goal, the what-if, and what is believed of this phone':
     'Que estas carreras muevan el objetivo realista, el «Y si» y lo que se cree de este teléfono',
   'A trend of a few runs is weather, not climate. Raise training slowly, one thing at a time, and rest when something hurts.':

@@ -2,9 +2,9 @@ import type { Catalogue } from '../../text.ts';
 
 export const whatIf: Catalogue = {
   'Four in five finishes; the stroke is the middle one':
-    'Cuatro de cada cinco metas; el trazo es la del centro',
-  'Finishes from {quick} to {slow}, middle {middle}': 'Metas de {quick} a {slow}, centro {middle}',
-  'The finishes as a table': 'Las metas como tabla',
+    'Cuatro de cada cinco llegadas; el trazo es la del centro',
+  'Finishes from {quick} to {slow}, middle {middle}': 'Llegadas de {quick} a {slow}, centro {middle}',
+  'The finishes as a table': 'Las llegadas como tabla',
   'what||of the finishes': 'qué',
   'one in ten is quicker than': 'una de cada diez es más rápida que',
   'one in ten is slower than': 'una de cada diez es más lenta que',
@@ -27,7 +27,7 @@ export const whatIf: Catalogue = {
     'Objetivo {goal}, apertura {quicker} s por km más rápida durante {distance}, empujón desde {from}.',
   'Another opening': 'Otra apertura',
   'Goal made': 'Objetivo logrado',
-  'Middle finish': 'Meta del centro',
+  'Middle finish': 'Llegada del centro',
   'Against even, s': 'Frente a constante, s',
   '± is one standard error from the thousand runs, not the doubt of the model, which is larger.':
     '± es un error estándar de las mil carreras, no la duda del modelo, que es mayor.',
@@ -47,7 +47,7 @@ export const whatIf: Catalogue = {
   'Hanley 2015, world half-marathon championships: most start fast and slow after 5 km; the best are more even':
     'Hanley 2015, mundiales de media maratón: la mayoría sale rápido y se frena tras 5 km; los mejores van más parejos',
   'Smyth 2018, 1.7 million marathons: fast starts go with slower finishes. Seen, not tried: quick starters also differ in ability':
-    'Smyth 2018, 1.7 millones de maratones: las salidas rápidas van con metas más lentas. Visto, no probado: quien sale rápido también difiere en capacidad',
+    'Smyth 2018, 1,7 millones de maratones: las salidas rápidas van con llegadas más lentas. Visto, no probado: quien sale rápido también difiere en capacidad',
   "That tiredness adds up along Riegel's curve, how late a runner notices, wander and seconds at stations are our own assumptions":
     'Que el cansancio se suma según la curva de Riegel, lo tarde que lo nota un corredor, el vaivén y los segundos en los avituallamientos son suposiciones nuestras',
   'A model, not a forecast. It takes your result as given, and everybody in it runs by the plan until the legs say no.':

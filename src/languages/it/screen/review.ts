@@ -34,8 +34,10 @@ export const review: Catalogue = {
   '{run} run, {planned} planned per {unit}: {verdict}':
     '{run} corso, {planned} previsto per {unit}: {verdict}',
   'Second half against the first': 'Seconda metà rispetto alla prima',
-  '{percent} % slower, hills and legs taken out': '{percent} % più lenta, tolte salite e gambe',
-  '{percent} % quicker, hills and legs taken out': '{percent} % più veloce, tolte salite e gambe',
+  '{percent} % slower, hills and legs taken out':
+    '{percent} % più lenta, tolte salite e cambi di passo previsti',
+  '{percent} % quicker, hills and legs taken out':
+    '{percent} % più veloce, tolte salite e cambi di passo previsti',
   Stations: 'Ristori',
   Signal: 'Segnale',
   'good for {percent} % of the run; the longest gap {gap} s; {fixes} fixes, {unused} left out':
@@ -89,7 +91,8 @@ export const review: Catalogue = {
   '{distance} {unit}': '{distance} {unit}',
   'The run ended at {place}; the goal of {time} was not reached.':
     'La corsa è finita a {place}; l’obiettivo di {time} non è stato raggiunto.',
-  'Finished in {time}: on plan to the second or two.': 'Arrivo in {time}: nel piano, al secondo o due.',
+  'Finished in {time}: on plan to the second or two.':
+    'Arrivo in {time}: in linea col piano, a meno di uno o due secondi.',
   'Finished in {time}, {off} ahead of the plan.': 'Arrivo in {time}, {off} avanti al piano.',
   'Finished in {time}, {off} behind the plan.': 'Arrivo in {time}, {off} indietro sul piano.',
   'The run took {time}. It came without a plan, so it is held against an even one.':
@@ -112,9 +115,9 @@ export const review: Catalogue = {
   'The halves cannot be compared.': 'Le metà non si possono confrontare.',
   'The two halves were even.': 'Le due metà sono state uguali.',
   'The second half was {percent} % slower than the first, hills and legs taken out.':
-    'La seconda metà è stata del {percent} % più lenta della prima, tolte salite e gambe.',
+    'La seconda metà è stata del {percent} % più lenta della prima, tolte salite e cambi di passo previsti.',
   'The second half was {percent} % quicker than the first, hills and legs taken out.':
-    'La seconda metà è stata del {percent} % più veloce della prima, tolte salite e gambe.',
+    'La seconda metà è stata del {percent} % più veloce della prima, tolte salite e cambi di passo previsti.',
   '{n} stations cost {time}.': {
     one: 'Un ristoro è costato {time}.',
     other: '{n} ristori sono costati {time}.',
@@ -138,5 +141,5 @@ export const review: Catalogue = {
   'Ahead or behind, over the distance': 'Vantaggio o ritardo, lungo la distanza',
   '19 times in 20 within': '19 volte su 20 qui dentro',
   'It came without a plan, so it is held against its own even pace; the calls are what would have been said.':
-    'È arrivata senza piano, perciò si confronta con il suo stesso passo costante; gli annunci sono ciò che si sarebbe detto.',
+    'È arrivata senza piano, perciò si confronta con il suo stesso passo costante; gli avvisi sono ciò che si sarebbe detto.',
 };

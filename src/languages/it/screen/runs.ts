@@ -5,7 +5,7 @@ export const runs: Catalogue = {
   'not done to the end': 'non finita',
   'ended at {distance} km': 'finita a {distance} km',
   'cannot be read by this version': 'questa versione non la può leggere',
-  '{name}, practice': '{name}, prova',
+  '{name}, practice': '{name}, allenamento',
   'Delete for good?': 'Eliminare per sempre?',
   'Delete for good': 'Elimina per sempre',
   Keep: 'Tieni',

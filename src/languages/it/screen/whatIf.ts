@@ -47,7 +47,7 @@ export const whatIf: Catalogue = {
   'Hanley 2015, world half-marathon championships: most start fast and slow after 5 km; the best are more even':
     'Hanley 2015, mondiali di mezza maratona: i più partono veloci e rallentano dopo 5 km; i migliori sono più regolari',
   'Smyth 2018, 1.7 million marathons: fast starts go with slower finishes. Seen, not tried: quick starters also differ in ability':
-    'Smyth 2018, 1.7 milioni di maratone: a partenze veloci vanno insieme arrivi più lenti. Osservato, non provato: chi parte veloce è diverso anche per capacità',
+    'Smyth 2018, 1,7 milioni di maratone: a partenze veloci vanno insieme arrivi più lenti. Osservato, non provato: chi parte veloce è diverso anche per capacità',
   "That tiredness adds up along Riegel's curve, how late a runner notices, wander and seconds at stations are our own assumptions":
     'Che la stanchezza si somma lungo la curva di Riegel, quanto tardi un corridore se ne accorge, l’oscillazione e i secondi ai ristori sono ipotesi nostre',
   'A model, not a forecast. It takes your result as given, and everybody in it runs by the plan until the legs say no.':

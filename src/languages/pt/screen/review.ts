@@ -34,8 +34,10 @@ export const review: Catalogue = {
   '{run} run, {planned} planned per {unit}: {verdict}':
     '{run} corrido, {planned} previsto por {unit}: {verdict}',
   'Second half against the first': 'Segunda metade contra a primeira',
-  '{percent} % slower, hills and legs taken out': '{percent} % mais lenta, sem contar ladeiras e pernas',
-  '{percent} % quicker, hills and legs taken out': '{percent} % mais rápida, sem contar ladeiras e pernas',
+  '{percent} % slower, hills and legs taken out':
+    '{percent} % mais lenta, sem contar ladeiras nem mudanças de ritmo previstas',
+  '{percent} % quicker, hills and legs taken out':
+    '{percent} % mais rápida, sem contar ladeiras nem mudanças de ritmo previstas',
   Stations: 'Postos',
   Signal: 'Sinal',
   'good for {percent} % of the run; the longest gap {gap} s; {fixes} fixes, {unused} left out':
@@ -89,7 +91,7 @@ export const review: Catalogue = {
   'The run ended at {place}; the goal of {time} was not reached.':
     'A corrida acabou em {place}; a meta de {time} não foi alcançada.',
   'Finished in {time}: on plan to the second or two.':
-    'Chegada em {time}: no plano, com um ou dois segundos.',
+    'Chegada em {time}: dentro do plano, com um ou dois segundos de diferença.',
   'Finished in {time}, {off} ahead of the plan.': 'Chegada em {time}, {off} à frente do plano.',
   'Finished in {time}, {off} behind the plan.': 'Chegada em {time}, {off} atrás do plano.',
   'The run took {time}. It came without a plan, so it is held against an even one.':
@@ -112,9 +114,9 @@ export const review: Catalogue = {
   'The halves cannot be compared.': 'As metades não podem ser comparadas.',
   'The two halves were even.': 'As duas metades foram iguais.',
   'The second half was {percent} % slower than the first, hills and legs taken out.':
-    'A segunda metade foi {percent} % mais lenta que a primeira, sem contar ladeiras e pernas.',
+    'A segunda metade foi {percent} % mais lenta que a primeira, sem contar ladeiras nem mudanças de ritmo previstas.',
   'The second half was {percent} % quicker than the first, hills and legs taken out.':
-    'A segunda metade foi {percent} % mais rápida que a primeira, sem contar ladeiras e pernas.',
+    'A segunda metade foi {percent} % mais rápida que a primeira, sem contar ladeiras nem mudanças de ritmo previstas.',
   '{n} stations cost {time}.': { one: 'Um posto custou {time}.', other: '{n} postos custaram {time}.' },
   '{halves} {cost}': '{halves} {cost}',
   'Next time: find out first why it ended; with pain or illness, ask a doctor.':

@@ -5,7 +5,7 @@ export const runs: Catalogue = {
   'not done to the end': 'não feita até o fim',
   'ended at {distance} km': 'acabou em {distance} km',
   'cannot be read by this version': 'esta versão não consegue ler',
-  '{name}, practice': '{name}, prática',
+  '{name}, practice': '{name}, treino',
   'Delete for good?': 'Apagar para sempre?',
   'Delete for good': 'Apagar para sempre',
   Keep: 'Manter',

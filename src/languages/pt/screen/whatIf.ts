@@ -46,7 +46,7 @@ export const whatIf: Catalogue = {
   'Hanley 2015, world half-marathon championships: most start fast and slow after 5 km; the best are more even':
     'Hanley 2015, mundiais de meia maratona: a maioria sai rápido e perde depois de 5 km; os melhores são mais iguais',
   'Smyth 2018, 1.7 million marathons: fast starts go with slower finishes. Seen, not tried: quick starters also differ in ability':
-    'Smyth 2018, 1.7 milhão de maratonas: largadas rápidas andam com chegadas mais lentas. Visto, não testado: quem sai rápido também difere em capacidade',
+    'Smyth 2018, 1,7 milhão de maratonas: largadas rápidas andam com chegadas mais lentas. Visto, não testado: quem sai rápido também difere em capacidade',
   "That tiredness adds up along Riegel's curve, how late a runner notices, wander and seconds at stations are our own assumptions":
     'Que o cansaço se soma pela curva de Riegel, quão tarde um corredor percebe, a oscilação e os segundos nos postos são suposições nossas',
   'A model, not a forecast. It takes your result as given, and everybody in it runs by the plan until the legs say no.':
