@@ -245,8 +245,10 @@ describe('rehearse --json', () => {
   it('moves no start once the run is over', () => {
     const late = `${log(400)}\n${JSON.stringify({ timestamp: T0 + 400_000, event: 'start' })}`;
     const early = late.slice(late.indexOf('\n') + 1);
-    const end = lines(['--plan', put('plan.json', PLAN), '--fixes', put('late.jsonl', early)]).at(-1);
-    expect(Math.abs((end?.['finishS'] as number) - 375)).toBeLessThan(8);
+    const out = lines(['--plan', put('plan.json', PLAN), '--fixes', put('late.jsonl', early)]);
+    expect(Math.abs((out.at(-1)?.['finishS'] as number) - 375)).toBeLessThan(8);
+    const checkpoint = out.find((l) => l['kind'] === 'checkpoint');
+    expect(Math.abs((checkpoint?.['startS'] as number) - 250)).toBeLessThan(8);
   });
 
   it('says what it scaled by much, in the call sheet', () => {

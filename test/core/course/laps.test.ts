@@ -67,5 +67,12 @@ describe('a lap rolled out', () => {
       expect(apartM(m, m + 500)).toBeGreaterThan(300);
     }
     expect(apartM(0, 3000)).toBeLessThan(3);
+    const half = measureLine(ring(1000), 2500);
+    if (half === null) throw new Error('no line');
+    const [start, across] = [0, 2500].map((m) =>
+      Math.hypot(eastAtM(half, m) - eastAtM(half, 500), northAtM(half, m) - northAtM(half, 500)),
+    );
+    expect(start).toBeGreaterThan(300);
+    expect(across).toBeLessThan(3);
   });
 });
