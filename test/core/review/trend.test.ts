@@ -103,6 +103,15 @@ describe('the runner’s own fade', () => {
     expect(ten).toBeCloseTo((10 * (0.08 - 0.02)) / 12, 9);
   });
 
+  test('is not told by a race that was given up, or whose halves could not be compared', () => {
+    const unknown = [
+      { ...race(0.08), result: null },
+      { ...race(0.08), fadeShare: null },
+    ];
+    for (const facts of unknown) expect(of(facts)).toBe(0);
+    expect(of(race(0.08), ...unknown)).toBe(of(race(0.08)));
+  });
+
   test('of a short race tells of a long one by the root of the time', () => {
     expect(of(race(0.04, 4600))).toBeGreaterThan(of(race(0.04, 7200)));
     expect(usualFade(4 * 3600) / usualFade(3600)).toBeCloseTo(2, 9);
