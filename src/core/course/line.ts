@@ -1,5 +1,6 @@
 import type { LatLon, Plane } from '../geo/ruler.ts';
 import { eastM, legM, northM, planeAt, pointOn, wayM } from '../geo/ruler.ts';
+import { bendDoubts } from './bends.ts';
 import type { Corner } from './corners.ts';
 import { DETOUR_SHARE, type Gap, gapsExplain, gapsIn } from './gaps.ts';
 import { lapsIn, unrollLaps } from './laps.ts';
@@ -151,11 +152,17 @@ export const measureLine = (
   const gaps = gapsExplain(sumM, straight.gaps, officialM) ? straight.gaps : [];
   const mismatch = gaps.length > 0 ? 0 : lengthM / officialM - 1;
   const perM = DOUBT_M2_PER_M + (MISMATCH_SHARE * mismatch) ** 2 * overM(mismatch);
+  const bends = bendDoubts(straight.eastM, straight.northM, sumM);
+  let bent = 0;
   let corners = 0;
+  const bentM2 = new Float64Array(n);
   const doubtM2 = sumM.map((d, i) => {
     corners += straight.doubtM2[i] as number;
+    const legM = d - (sumM[i - 1] ?? 0);
+    bent += legM * (((bends[i] as number) + (bends[i - 1] ?? 0)) / 2);
+    bentM2[i] = bent;
     if (gaps.includes(i - 1)) corners += (DETOUR_SHARE * (d - (sumM[i - 1] as number))) ** 2;
-    return d * perM + corners;
+    return d * perM + bent + corners;
   });
   const hasHeights = kept.every((p) => p.elevationM !== null);
   const heightAt = (index: number): number => {
@@ -173,7 +180,7 @@ export const measureLine = (
     northM: straight.northM,
     alongM,
     // What the corners add comes in at the corners.
-    doubtM2: alongM.map((d) => d * perM),
+    doubtM2: alongM.map((d, i) => d * perM + (bentM2[i] as number)),
     corners: straight.corners.map((c) => ({ ...c, alongM: alongM[c.vertex] as number })),
     knownM: [...straight.seams.map((i) => alongM[i] as number), officialM],
     lapM: laps === 1 ? null : officialM / laps,

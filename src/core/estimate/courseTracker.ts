@@ -30,6 +30,8 @@ export interface CourseTrack {
   readonly doppler: Doppler;
   /** The first of the readings refused in a row; null while readings are used. */
   readonly firstRefused: PlaneFix | null;
+  /** Where a fix was some seconds ago, and where it was expected; null before the first. */
+  readonly mark: Mark | null;
   /** Log of how well the latest fix fitted, bounded below: to weigh rival tracks by. */
   readonly fit: number;
 }
@@ -56,6 +58,54 @@ const CHANGE_MPS = 4;
 const speedSince = (first: PlaneFix, fix: PlaneFix): number =>
   Math.hypot(fix.eastM - first.eastM, fix.northM - first.northM) /
   Math.max(0.001, (fix.timeMs - first.timeMs) / 1000);
+
+/** A place as it was read, and as it was expected. */
+interface Mark {
+  readonly timeMs: number;
+  readonly read: readonly [eastM: number, northM: number];
+  readonly expected: readonly [eastM: number, northM: number];
+  /** Whether the places had gone plainly further (1) or less far (-1) than expected since the mark before it. */
+  readonly leaning: -1 | 0 | 1;
+}
+
+/** What comes to the quick error of a place in such a time: rounding, and what the slow one wanders. */
+const WHITE_AND_AIR_M = 0.6;
+/** Places this far apart in time tell a speed. */
+const MARK_MS = 4000;
+/** Between places further apart anything may have been. */
+const MARK_STALE_MS = 20_000;
+/** Noise of two places against their difference: so many standard deviations are no noise. */
+const NOISE_SDS = 2;
+
+const markAt = (fix: PlaneFix, e: readings.Expectation, from: Mark | null, noiseM: number): Mark => {
+  const read = [fix.eastM, fix.northM] as const;
+  const expected = [e.placeEastM, e.placeNorthM] as const;
+  const mark: Mark = { timeMs: fix.timeMs, read, expected, leaning: 0 };
+  if (from === null || fix.timeMs - from.timeMs > MARK_STALE_MS) return mark;
+  const offMps = offBetween(from, mark);
+  const noiseMps = (1000 * NOISE_SDS * Math.SQRT2 * noiseM) / (fix.timeMs - from.timeMs);
+  return Math.abs(offMps) < Math.max(OTHER_SPEED_MPS, noiseMps)
+    ? mark
+    : { ...mark, leaning: offMps > 0 ? 1 : -1 };
+};
+
+const offBetween = (from: Mark, to: Mark): number => {
+  const way = (of: 'read' | 'expected'): number =>
+    Math.hypot(to[of][0] - from[of][0], to[of][1] - from[of][1]);
+  return (1000 * (way('read') - way('expected'))) / (to.timeMs - from.timeMs);
+};
+
+/**
+ * Without a Doppler speed a change of pace first looks like an error of the receiver that grows, and would be taken for
+ * one: so what the places went in some seconds is held against what was expected of them. Twice plainly the same way is
+ * the runner's doing; a burst of the receiver goes once and comes back. In place.
+ */
+const heedOtherSpeed = (g: Gaussian, from: Mark | null, to: Mark): void => {
+  if (from === null || to.leaning === 0 || to.leaning !== from.leaning) return;
+  const offMps = Math.abs(offBetween(from, to));
+  course.loosenSpeed(g, Math.min(offMps, CHANGE_MPS));
+  course.loosenPlace(g, (offMps * (to.timeMs - from.timeMs)) / 1000, 0);
+};
 
 /** A fix that does not fit counts against a rival no more than this, however far out it is. */
 const WORST_FIT = -14;
@@ -86,6 +136,7 @@ export const beginTrack = (
   evidenceS: PRIOR_S,
   doppler: firstDoppler,
   firstRefused: null,
+  mark: null,
   fit: 0,
 });
 
@@ -133,6 +184,10 @@ export const takeFix = (
   const doppler = fix.speedMps === null ? t.doppler : takeSpeed(g, t.hills, t.doppler, fix.speedMps);
   if (fix.placeless) return { track: { ...t, g, timeMs: fix.timeMs, passed, doppler }, used: true };
   const expected = readings.expectAt(road, g.x);
+  const isDue = t.mark === null || fix.timeMs - t.mark.timeMs >= MARK_MS;
+  const fresh = isDue ? markAt(fix, expected, t.mark, WHITE_AND_AIR_M + airNow(t).quickSdM) : t.mark;
+  const mark = fix.speedMps === null ? fresh : null;
+  if (mark !== null && isDue) heedOtherSpeed(g, t.mark, mark);
   const fit = readings.fitPosition(g, expected, fix);
   const base = {
     g,
@@ -140,6 +195,7 @@ export const takeFix = (
     hills: t.hills,
     startMs: t.startMs,
     untied: t.untied,
+    mark,
     passed,
     doppler,
     fit: Math.max(WORST_FIT, fit.logLikelihood),

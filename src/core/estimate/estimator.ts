@@ -165,6 +165,17 @@ const takeRunningFix = (setup: EstimatorSetup, state: EstimatorState, fix: Plane
 const usedOrNot = (state: EstimatorState, fix: PlaneFix, used: boolean): EstimatorState =>
   used ? { ...state, lastUsedMs: fix.timeMs } : { ...state, skipped: state.skipped + 1 };
 
+/** So soon after the start a receiver may still have to find its satellites; later what is believed rests on more. */
+const WAKES_WITHIN_S = 300;
+
+/** The receiver is only now to be believed: what it said before is forgotten, but for a start that was given. */
+const begunAnew = (setup: EstimatorSetup, state: EstimatorState, nowMs: number): EstimatorState => {
+  if (nowMs - (state.startMs ?? nowMs) > 1000 * WAKES_WITHIN_S) return state;
+  const blank: EstimatorState = { ...state, stand: noStand, belief: { kind: 'pen', fixes: [] } };
+  if (!state.startGiven || state.startMs === null) return { ...blank, startMs: null, lineReversed: false };
+  return { ...startAt(setup, blank, state.startMs, START_SD_M), lastUsedMs: state.startMs };
+};
+
 const takeFixInput = (
   setup: EstimatorSetup,
   state: EstimatorState,
@@ -176,11 +187,11 @@ const takeFixInput = (
   const seen = { ...counted, arrivals: arrival.arrivals };
   if (arrival.kind !== 'fix') return { ...seen, skipped: state.skipped + 1 };
   const plane = state.plane ?? planeAt(fix);
-  const { reading, speedMps: readMps, extraSdM } = readFix.take(state.reading, fix);
+  const { reading, speedMps: readMps, extraSdM, wokeUp } = readFix.take(state.reading, fix);
   const { pod, speedMps } = withPod(state, readMps, arrival.takenMs);
   return takePlaneFix(
     setup,
-    { ...seen, plane, reading, pod },
+    { ...(wokeUp ? begunAnew(setup, seen, arrival.takenMs) : seen), plane, reading, pod },
     {
       timeMs: arrival.takenMs,
       eastM: eastM(plane, fix),

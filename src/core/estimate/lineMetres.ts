@@ -18,7 +18,7 @@ const LEAST_MISMATCH = 0.012;
 /** A line of points further apart than this is too short by what its chords cut, all along. */
 const COARSE_M = 100;
 /** By so much (log of chances) the line's own metres must be more likely; the scaled ones are beforehand. */
-const PLAIN = 6;
+const PLAIN = 4;
 
 /** How much likelier the line's own metres are than the scaled ones, as a logarithm. */
 const oddsOfOwn = (mismatch: number, odometer: Odometer): number => {

@@ -14,6 +14,9 @@ export interface Reading {
 const SPEEDS_TO_TRUST_ZERO = 5;
 /** The stated accuracy is a hint of unknown meaning: only against this receiver's own usual does it say anything. */
 const WORSE_FACTOR = 2;
+/** Wireless networks and masts place a phone to within no less; a satellite receiver that takes over is so much better. */
+const COARSE_M = 40;
+const WOKEN_FACTOR = 3;
 /** From a radius to one axis, taking the radius as 68 % (phones; the standard says 95 %): 1.51 σ. */
 const RADIUS_TO_SD = 1.51;
 const LEARN = 0.03;
@@ -23,15 +26,24 @@ export const readFix = {
   take: (
     state: Reading,
     fix: Fix,
-  ): { readonly reading: Reading; readonly speedMps: number | null; readonly extraSdM: number } => {
+  ): {
+    readonly reading: Reading;
+    readonly speedMps: number | null;
+    readonly extraSdM: number;
+    readonly wokeUp: boolean;
+  } => {
     const movingSpeeds = state.movingSpeeds + (fix.speedMps !== null && fix.speedMps > 0 ? 1 : 0);
     const usual = state.usualAccuracyM ?? fix.accuracyM;
     const worseM =
       fix.accuracyM !== null && usual !== null && fix.accuracyM > WORSE_FACTOR * usual
         ? fix.accuracyM - usual
         : 0;
-    const usualAccuracyM =
-      usual === null || fix.accuracyM === null
+    // Network positions until now: what they said of the place was no more than the block.
+    const wokeUp =
+      fix.accuracyM !== null && usual !== null && usual >= COARSE_M && fix.accuracyM * WOKEN_FACTOR < usual;
+    const usualAccuracyM = wokeUp
+      ? fix.accuracyM
+      : usual === null || fix.accuracyM === null
         ? usual
         : usual * Math.exp(LEARN * Math.sign(fix.accuracyM - usual));
     const { check, speedMps } = checkSpeed(state.check, fix);
@@ -39,6 +51,7 @@ export const readFix = {
       reading: { usualAccuracyM, movingSpeeds, check },
       speedMps: speedMps === 0 && movingSpeeds < SPEEDS_TO_TRUST_ZERO ? null : speedMps,
       extraSdM: worseM / RADIUS_TO_SD,
+      wokeUp,
     };
   },
 };
