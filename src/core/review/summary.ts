@@ -94,10 +94,16 @@ const halvesLine = (fade: Fade | null): Message => {
   if (Math.abs(fade.share) < EVEN_SHARE) return message('The two halves were even.');
   const percent = decimal(Math.abs(100 * fade.share), 1);
   return fade.share > 0
-    ? message('The second half was {percent} % slower than the first, hills and legs taken out.', { percent })
-    : message('The second half was {percent} % quicker than the first, hills and legs taken out.', {
-        percent,
-      });
+    ? message(
+        'The second half was {percent} % slower than the first, hills and changes of target taken out.',
+        { percent },
+      )
+    : message(
+        'The second half was {percent} % quicker than the first, hills and changes of target taken out.',
+        {
+          percent,
+        },
+      );
 };
 
 const evenLine = ({ fade, stations }: SummaryFacts): Message => {

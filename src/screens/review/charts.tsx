@@ -253,8 +253,10 @@ export const Facts = ({ plan, digest, review }: RaceShown) => {
           <dt>{t('Second half against the first')}</dt>
           <dd>
             {fade.share > 0
-              ? t('{percent} % slower, hills and legs taken out', { percent: decimal(100 * fade.share, 1) })
-              : t('{percent} % quicker, hills and legs taken out', {
+              ? t('{percent} % slower, hills and changes of target taken out', {
+                  percent: decimal(100 * fade.share, 1),
+                })
+              : t('{percent} % quicker, hills and changes of target taken out', {
                   percent: decimal(-100 * fade.share, 1),
                 })}
           </dd>

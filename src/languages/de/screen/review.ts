@@ -34,9 +34,9 @@ export const review: Catalogue = {
   '{run} run, {planned} planned per {unit}: {verdict}':
     '{run} gelaufen, {planned} geplant pro {unit}: {verdict}',
   'Second half against the first': 'Zweite Hälfte gegen die erste',
-  '{percent} % slower, hills and legs taken out':
+  '{percent} % slower, hills and changes of target taken out':
     '{percent} % langsamer, Hügel und geplante Tempowechsel herausgerechnet',
-  '{percent} % quicker, hills and legs taken out':
+  '{percent} % quicker, hills and changes of target taken out':
     '{percent} % schneller, Hügel und geplante Tempowechsel herausgerechnet',
   Stations: 'Verpflegungsstellen',
   Signal: 'Empfang',
@@ -113,9 +113,9 @@ export const review: Catalogue = {
   'No part won or lost time.': 'Kein Teil gewann oder verlor Zeit.',
   'The halves cannot be compared.': 'Die Hälften lassen sich nicht vergleichen.',
   'The two halves were even.': 'Die beiden Hälften waren gleich schnell.',
-  'The second half was {percent} % slower than the first, hills and legs taken out.':
+  'The second half was {percent} % slower than the first, hills and changes of target taken out.':
     'Die zweite Hälfte war {percent} % langsamer als die erste, Hügel und geplante Tempowechsel herausgerechnet.',
-  'The second half was {percent} % quicker than the first, hills and legs taken out.':
+  'The second half was {percent} % quicker than the first, hills and changes of target taken out.':
     'Die zweite Hälfte war {percent} % schneller als die erste, Hügel und geplante Tempowechsel herausgerechnet.',
   '{n} stations cost {time}.': {
     one: 'Eine Verpflegungsstelle kostete {time}.',

@@ -34,9 +34,9 @@ export const review: Catalogue = {
   '{run} run, {planned} planned per {unit}: {verdict}':
     '{run} corrido, {planned} previsto por {unit}: {verdict}',
   'Second half against the first': 'Segunda mitad frente a la primera',
-  '{percent} % slower, hills and legs taken out':
+  '{percent} % slower, hills and changes of target taken out':
     'un {percent} % más lenta, sin contar cuestas ni cambios de ritmo previstos',
-  '{percent} % quicker, hills and legs taken out':
+  '{percent} % quicker, hills and changes of target taken out':
     'un {percent} % más rápida, sin contar cuestas ni cambios de ritmo previstos',
   Stations: 'Avituallamientos',
   Signal: 'Señal',
@@ -112,9 +112,9 @@ export const review: Catalogue = {
   'No part won or lost time.': 'Ninguna parte ganó ni perdió tiempo.',
   'The halves cannot be compared.': 'Las mitades no se pueden comparar.',
   'The two halves were even.': 'Las dos mitades fueron parejas.',
-  'The second half was {percent} % slower than the first, hills and legs taken out.':
+  'The second half was {percent} % slower than the first, hills and changes of target taken out.':
     'La segunda mitad fue un {percent} % más lenta que la primera, sin contar cuestas ni cambios de ritmo previstos.',
-  'The second half was {percent} % quicker than the first, hills and legs taken out.':
+  'The second half was {percent} % quicker than the first, hills and changes of target taken out.':
     'La segunda mitad fue un {percent} % más rápida que la primera, sin contar cuestas ni cambios de ritmo previstos.',
   '{n} stations cost {time}.': {
     one: 'Un avituallamiento costó {time}.',

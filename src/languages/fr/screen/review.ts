@@ -33,9 +33,9 @@ export const review: Catalogue = {
   'Opening to {distance} {unit}': 'Début jusqu’à {distance} {unit}',
   '{run} run, {planned} planned per {unit}: {verdict}': '{run} couru, {planned} prévu par {unit} : {verdict}',
   'Second half against the first': 'Deuxième moitié face à la première',
-  '{percent} % slower, hills and legs taken out':
+  '{percent} % slower, hills and changes of target taken out':
     '{percent} % plus lente, côtes et changements d’allure prévus déduits',
-  '{percent} % quicker, hills and legs taken out':
+  '{percent} % quicker, hills and changes of target taken out':
     '{percent} % plus rapide, côtes et changements d’allure prévus déduits',
   Stations: 'Ravitaillements',
   Signal: 'Réception',
@@ -113,9 +113,9 @@ export const review: Catalogue = {
   'No part won or lost time.': 'Aucune partie n’a gagné ni perdu de temps.',
   'The halves cannot be compared.': 'Les deux moitiés ne peuvent pas être comparées.',
   'The two halves were even.': 'Les deux moitiés étaient égales.',
-  'The second half was {percent} % slower than the first, hills and legs taken out.':
+  'The second half was {percent} % slower than the first, hills and changes of target taken out.':
     'La deuxième moitié a été {percent} % plus lente que la première, côtes et changements d’allure prévus déduits.',
-  'The second half was {percent} % quicker than the first, hills and legs taken out.':
+  'The second half was {percent} % quicker than the first, hills and changes of target taken out.':
     'La deuxième moitié a été {percent} % plus rapide que la première, côtes et changements d’allure prévus déduits.',
   '{n} stations cost {time}.': {
     one: 'Un ravitaillement a coûté {time}.',

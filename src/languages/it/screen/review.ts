@@ -34,9 +34,9 @@ export const review: Catalogue = {
   '{run} run, {planned} planned per {unit}: {verdict}':
     '{run} corso, {planned} previsto per {unit}: {verdict}',
   'Second half against the first': 'Seconda metà rispetto alla prima',
-  '{percent} % slower, hills and legs taken out':
+  '{percent} % slower, hills and changes of target taken out':
     '{percent} % più lenta, tolte salite e cambi di passo previsti',
-  '{percent} % quicker, hills and legs taken out':
+  '{percent} % quicker, hills and changes of target taken out':
     '{percent} % più veloce, tolte salite e cambi di passo previsti',
   Stations: 'Ristori',
   Signal: 'Segnale',
@@ -114,9 +114,9 @@ export const review: Catalogue = {
   'No part won or lost time.': 'Nessuna parte ha guadagnato o perso tempo.',
   'The halves cannot be compared.': 'Le metà non si possono confrontare.',
   'The two halves were even.': 'Le due metà sono state uguali.',
-  'The second half was {percent} % slower than the first, hills and legs taken out.':
+  'The second half was {percent} % slower than the first, hills and changes of target taken out.':
     'La seconda metà è stata del {percent} % più lenta della prima, tolte salite e cambi di passo previsti.',
-  'The second half was {percent} % quicker than the first, hills and legs taken out.':
+  'The second half was {percent} % quicker than the first, hills and changes of target taken out.':
     'La seconda metà è stata del {percent} % più veloce della prima, tolte salite e cambi di passo previsti.',
   '{n} stations cost {time}.': {
     one: 'Un ristoro è costato {time}.',

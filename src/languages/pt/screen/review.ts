@@ -34,9 +34,9 @@ export const review: Catalogue = {
   '{run} run, {planned} planned per {unit}: {verdict}':
     '{run} corrido, {planned} previsto por {unit}: {verdict}',
   'Second half against the first': 'Segunda metade contra a primeira',
-  '{percent} % slower, hills and legs taken out':
+  '{percent} % slower, hills and changes of target taken out':
     '{percent} % mais lenta, sem contar ladeiras nem mudanças de ritmo previstas',
-  '{percent} % quicker, hills and legs taken out':
+  '{percent} % quicker, hills and changes of target taken out':
     '{percent} % mais rápida, sem contar ladeiras nem mudanças de ritmo previstas',
   Stations: 'Postos',
   Signal: 'Sinal',
@@ -113,9 +113,9 @@ export const review: Catalogue = {
   'No part won or lost time.': 'Nenhuma parte ganhou ou perdeu tempo.',
   'The halves cannot be compared.': 'As metades não podem ser comparadas.',
   'The two halves were even.': 'As duas metades foram iguais.',
-  'The second half was {percent} % slower than the first, hills and legs taken out.':
+  'The second half was {percent} % slower than the first, hills and changes of target taken out.':
     'A segunda metade foi {percent} % mais lenta que a primeira, sem contar ladeiras nem mudanças de ritmo previstas.',
-  'The second half was {percent} % quicker than the first, hills and legs taken out.':
+  'The second half was {percent} % quicker than the first, hills and changes of target taken out.':
     'A segunda metade foi {percent} % mais rápida que a primeira, sem contar ladeiras nem mudanças de ritmo previstas.',
   '{n} stations cost {time}.': { one: 'Um posto custou {time}.', other: '{n} postos custaram {time}.' },
   '{halves} {cost}': '{halves} {cost}',
