@@ -65,6 +65,9 @@ export const arrive = (state: Arrivals, fix: Fix, atMs: number): Arrival => {
     if (isFrozen(state.last, fix))
       return { kind: 'frozen', arrivals: { ...seen, stuck: isStuck(state.last, fix) } };
   }
+  // A clock that stands: all that is known of the time is when the fix came.
+  const stands = fix.timestampMs === state.last?.timestampMs && atMs >= state.lastTakenMs + BY_ITSELF_MS;
+  if (stands) return taken(delayMs, fix, atMs);
   const isLate = takenMs <= state.lastTakenMs;
   if (isLate || (state.last === null && atMs - takenMs > STALE_MS)) {
     const byItself = atMs >= state.untimelyMs + BY_ITSELF_MS;

@@ -64,6 +64,15 @@ const rows: readonly (readonly [string, Wish, rmsM: number, worstM: number])[] =
     2,
     8,
   ],
+  [
+    'its clock stands',
+    {
+      road: town,
+      meddle: meddling.changeFixes((i) => ({ ...i, fix: { ...i.fix, timestampMs: 1_800_000_000_000 } })),
+    },
+    2,
+    8,
+  ],
   ['twenty fixes at a time', { road: town, meddle: meddling.bundled(20) }, 2.5, 9],
   ['frozen for a minute', { road: town, meddle: meddling.freeze(500, 560) }, 3, 12],
   ['a fix of an hour ago from 5 km away', { road: town, meddle: meddling.cached(3_600_000) }, 2, 6],
