@@ -32,11 +32,12 @@ export const WAVER_TAU_S = 50;
  * missed by a share of the rest that hardly depends on how long it is.
  */
 const WALKS = [
-  { walk: 0.00015, share: 0.4 },
-  { walk: 0.0003, share: 0.4 },
+  { walk: 0.00006, share: 0.25 },
+  { walk: 0.00015, share: 0.3 },
+  { walk: 0.0003, share: 0.25 },
   { walk: 0.0006, share: 0.2 },
 ] as const;
-const LATER_S = 20;
+const LATER_S = 22;
 /** Runners on their own waver by 1 to 2 % (our reading of recordings); some are unruly, or their road is. */
 const WAVERS = [
   { waver: 0.009, share: 0.35 },
@@ -49,12 +50,14 @@ const PLAN_SD = 0.02;
 /** One stretch counts at most so many deviations: a lace or a toilet is not a manner of running. */
 const CLIP = 3;
 /**
- * How the last minutes are run, with a spurt or a cramp, is not to be seen before; who runs unevenly ends unevenly: by so
- * many wavers, over so long. In nine recordings the last twentieth was run at another pace by 5 to 20 %, in the bench's
- * people by 2 %.
+ * The last minutes are mostly run as the rest, and who runs unevenly ends unevenly: by so many wavers, over so long. But
+ * one in five spurts, or breaks, in a way that nothing before it tells, by 6 %: in four recorded races the last tenth was run 0 to
+ * 6 % quicker than the rest, in nine recordings the last twentieth at another pace by 5 to 20 %. Of our bench's runners who
+ * kick for the last 300 to 800 m, 66 in 100 finish in the interval said at 95 % of the way, with one manner of ending 48.
  */
-const END_WAVERS = 2.2;
+const END_WAVERS = 1.2;
 const END_S = 250;
+const SPURTS = { share: 0.2, sd: 0.06 } as const;
 /** What a runner showed longer ago than this says less about them now. */
 const MEMORY_S = 3600;
 
@@ -123,16 +126,18 @@ export const weightsOf = (all: readonly Manner[]): readonly number[] => {
   return raw.map((w) => w / sum);
 };
 
-/** What is left to run, as one guess has it. */
+/** What is left to run, as one guess has it: with an end like the rest, or with a spurt. */
 export interface Rest {
+  /** How much of the guess it is; all of them sum to 1. */
+  readonly share: number;
   /** Schedule seconds passed per second, on average over the rest. */
   readonly rate: number;
   /** Deviation of the schedule seconds that pass in it. */
   readonly sdS: number;
 }
 
-/** The rest of a race, `remainingS` seconds long. */
-export const restBy = (m: Manner, remainingS: number): Rest => {
+/** The rest of a race, `remainingS` seconds long, in the two ways in which it may end. */
+export const restsBy = (m: Manner, remainingS: number): readonly Rest[] => {
   const r = Math.max(1e-6, remainingS / WAVER_TAU_S);
   const gone = Math.exp(-r);
   // What is left of the waver now: its integral over the rest per unit of it.
@@ -142,9 +147,12 @@ export const restBy = (m: Manner, remainingS: number): Rest => {
   const byWaver = (m.waver * WAVER_TAU_S) ** 2 * Math.max(0, 2 * r - 3 + 4 * gone - gone * gone);
   const byWalk = (m.walk ** 2 * remainingS ** 3) / 3;
   const byLater = (LATER_S * m.walk * remainingS) ** 2;
-  const byEnd = (END_WAVERS * m.waver * Math.min(END_S, remainingS)) ** 2;
-  return {
-    rate: m.kept + (m.trend * remainingS) / 2 + (nowS / (r * WAVER_TAU_S)) * m.now,
-    sdS: Math.sqrt(known + byWaver + byWalk + byLater + byEnd),
-  };
+  const endS = Math.min(END_S, remainingS);
+  const byEnd = (END_WAVERS * m.waver * endS) ** 2;
+  const usual = known + byWaver + byWalk + byLater + byEnd;
+  const rate = m.kept + (m.trend * remainingS) / 2 + (nowS / (r * WAVER_TAU_S)) * m.now;
+  return [
+    { share: 1 - SPURTS.share, rate, sdS: Math.sqrt(usual) },
+    { share: SPURTS.share, rate, sdS: Math.sqrt(usual + (SPURTS.sd * endS) ** 2) },
+  ];
 };

@@ -1,8 +1,8 @@
 import { normalBelow } from '../units/normal.ts';
 import type { Keeping } from './keeping.ts';
-import { restBy, weightsOf } from './manner.ts';
+import { restsBy, weightsOf } from './manner.ts';
 
-/** How long the rest of a race takes: a mixture of normal distributions, one for each guess at the runner's manner. */
+/** How long the rest of a race takes: a mixture of normal distributions, two for each guess at the runner's manner. */
 export interface Projection {
   readonly parts: readonly { readonly weight: number; readonly restS: number; readonly sdS: number }[];
   /** Mean and standard deviation of the whole. */
@@ -22,15 +22,16 @@ const LEAST_RATE = 0.2;
  */
 export const projectRest = (keeping: Keeping, remainingPlanS: number, aheadSdS: number): Projection => {
   const weights = weightsOf(keeping.manners);
-  const parts = keeping.manners.map((manner, i) => {
-    const { rate, sdS } = restBy(manner, Math.max(0, remainingPlanS));
-    const atRate = Math.max(LEAST_RATE, rate);
-    return {
-      weight: weights[i] ?? 0,
-      restS: remainingPlanS / atRate,
-      sdS: Math.hypot(sdS / atRate, aheadSdS, LEAST_SD_S),
-    };
-  });
+  const parts = keeping.manners.flatMap((manner, i) =>
+    restsBy(manner, Math.max(0, remainingPlanS)).map(({ share, rate, sdS }) => {
+      const atRate = Math.max(LEAST_RATE, rate);
+      return {
+        weight: share * (weights[i] ?? 0),
+        restS: remainingPlanS / atRate,
+        sdS: Math.hypot(sdS / atRate, aheadSdS, LEAST_SD_S),
+      };
+    }),
+  );
   const restS = parts.reduce((sum, p) => sum + p.weight * p.restS, 0);
   const variance = parts.reduce((sum, p) => sum + p.weight * (p.sdS ** 2 + (p.restS - restS) ** 2), 0);
   return { parts, restS, sdS: Math.sqrt(variance) };
