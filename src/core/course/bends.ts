@@ -4,9 +4,13 @@
  * bends. A corner turns once, and brings in about a metre.
  */
 
-/** Directions are taken over this, and compared so far apart. */
+/**
+ * Directions are taken over chords of this, so far apart that a corner lies in one of them at most: four that turn the
+ * same way from each to the next are a bend, and a corner is none.
+ */
 const CHORD_M = 20;
-const APART_M = 40;
+const APART_M = 27;
+const OFFSETS_M = [-1.5 * APART_M, -0.5 * APART_M, 0.5 * APART_M, 1.5 * APART_M];
 /**
  * Variance of length per metre is this times the square of the curvature (1/m): a bend of a running track, 115 m round
  * 37 m, is then known to 5 m. Measured on laid tracks, stadiums and spirals of points every 12 m.
@@ -40,15 +44,16 @@ export const bendDoubts = (eastM: Float64Array, northM: Float64Array, sumM: Floa
       ];
     };
   };
-  const offsets = [-APART_M, 0, APART_M].map((off) => ({ off, begin: walker(), end: walker() }));
+  const offsets = OFFSETS_M.map((off) => ({ off, begin: walker(), end: walker() }));
   return sumM.map((d) => {
-    const [before, here, after] = offsets.map(({ off, begin, end }) => {
+    const headings = offsets.map(({ off, begin, end }) => {
       const [e0, n0] = begin(d + off - CHORD_M / 2);
       const [e1, n1] = end(d + off + CHORD_M / 2);
       return Math.atan2(e1 - e0, n1 - n0);
-    }) as [number, number, number];
-    const [came, goes] = [turn(before, here), turn(here, after)];
-    const perM = came * goes > 0 ? Math.min(Math.abs(came), Math.abs(goes)) / APART_M : 0;
+    });
+    const turns = headings.slice(1).map((heading, i) => turn(headings[i] as number, heading));
+    const oneWay = turns.every((t) => t > 0) || turns.every((t) => t < 0);
+    const perM = oneWay ? Math.min(...turns.map(Math.abs)) / APART_M : 0;
     return DOUBT_M2 * Math.min(MOST_PER_M, perM) ** 2;
   });
 };
