@@ -79,7 +79,7 @@ export const takeFixAll = (
 /** How far from the line a fix may fall and still be of that place. */
 const ASIDE_MAX_M = 50;
 const ASIDE_SD_M = 15;
-/** The runner may have gone this much faster or slower than believed while nothing was seen. */
+/** The runner may have gone this much faster than believed while nothing was seen. */
 const SPEED_DOUBT = 0.35;
 const SPARE_M = 40;
 const STEP_M = 5;
@@ -158,10 +158,13 @@ const newcomersOn = (
   const here = course.placeOf(g);
   const sdM = Math.sqrt(course.distanceVarOf(g));
   const unseenM = Math.max(1.5, course.speedOf(g, hills)) * unseenS;
-  const reach = SPARE_M + 3 * sdM + SPEED_DOUBT * unseenM;
+  // Who was not seen may have stood all the time; they have not run twice as fast.
+  const spareM = SPARE_M + 3 * sdM;
+  const from = Math.max(0, here - spareM - unseenM);
+  const to = Math.min(line.officialM, here + spareM + SPEED_DOUBT * unseenM);
   const isElsewhere = ({ s }: Found): boolean =>
     line === leader.line ? Math.abs(s - here) > ELSEWHERE_M : isAnotherWay(leader.line, line, s);
-  const places = nearPlaces(line, fix, Math.max(0, here - reach), Math.min(line.officialM, here + reach))
+  const places = nearPlaces(line, fix, from, to)
     .filter(isElsewhere)
     .map(({ s, aside }) => ({ s, odds: oddsAt(s - here, sdM, unseenM), aside2: (aside / ASIDE_SD_M) ** 2 }))
     .sort((a, b) => a.aside2 / 2 - a.odds - (b.aside2 / 2 - b.odds));

@@ -49,3 +49,23 @@ describe('twenty minutes in the dark', () => {
       expect(Math.abs(s.errorM)).toBeLessThan(15);
   });
 });
+
+test.each([1, 2, 3])(
+  'a minute of standing in the dark is seen within seconds, without speeds too, seed %i',
+  (seed) => {
+    const parts: Part[] = [
+      ...PEN,
+      { to: 1200, mps: 4 },
+      { to: 1203, mps: 0.05, dark: true },
+      { to: 1500, mps: 4 },
+    ];
+    const script = scripted(town, -8, parts, seed);
+    const blind = script.inputs.map((i) =>
+      i.type === 'fix' ? { ...i, fix: { ...i.fix, speedMps: null } } : i,
+    );
+    const lightMs = script.partMs[5] ?? 0;
+    const { progress } = play(setupOf(town, town.officialM), blind);
+    for (const p of progress.filter((x) => x.atMs > lightMs + 8000))
+      expect(Math.abs(p.distanceM - script.alongAt(p.atMs))).toBeLessThan(15);
+  },
+);
