@@ -1,4 +1,5 @@
 import { App } from '../screens/app.tsx';
+import { learnScreen, prepareScreens } from '../screens/laterModels.ts';
 import * as later from '../screens/laterScreens.ts';
 import { LanguageChooser } from '../screens/parts/languageChooser.tsx';
 import { later as whenOpened } from '../screens/parts/later.tsx';
@@ -27,9 +28,11 @@ interface Parts {
 /** Each screen with what it shows. */
 export const pageOf = ({ ground, before, rehearse, running, standBy, review }: Parts) => {
   const { voices, speaker, language } = ground;
-  const { plan, prepare, reminders, pastRuns } = before;
+  const { plan, pastRuns } = before;
   const { run, practice } = running;
-  const { ready, learn, install, offline } = standBy;
+  const { ready, install, offline } = standBy;
+  const prepare = prepareScreens(plan, before.preparing);
+  const LearnScreen = learnScreen(standBy.learn);
   const AloudScreen = whenOpened(() =>
     import('../screens/aloud/door.tsx').then(({ aloudScreen }) =>
       aloudScreen({ plan, session: practice.plan, spoken: voices.spoken, speaker, time: pageTime }),
@@ -39,14 +42,14 @@ export const pageOf = ({ ground, before, rehearse, running, standBy, review }: P
     <App
       route={watchRoute()}
       screens={{
-        goal: () => <later.GoalScreen model={prepare} plan={plan} />,
+        goal: () => <prepare.GoalScreen />,
         course: () => <later.CourseScreen model={plan} runs={pastRuns} />,
         plan: () => <later.PlanScreen model={plan} />,
-        fuel: () => <later.FuelScreen model={prepare} plan={plan} />,
-        day: () => <later.DayScreen model={prepare} plan={plan} reminders={reminders} />,
-        paper: () => <later.PaperScreen model={prepare} plan={plan} />,
+        fuel: () => <prepare.FuelScreen />,
+        day: () => <prepare.DayScreen />,
+        paper: () => <prepare.PaperScreen />,
         aloud: () => <AloudScreen />,
-        whatIf: () => <later.WhatIfScreen model={prepare} plan={plan} />,
+        whatIf: () => <prepare.WhatIfScreen />,
         practice: () => <later.PracticeScreen model={practice} race={plan} runs={pastRuns} />,
         runs: () => <later.RunsScreen model={review} />,
         rehearse: () => (
@@ -58,7 +61,7 @@ export const pageOf = ({ ground, before, rehearse, running, standBy, review }: P
         ),
         run: () => <RunScreen model={run} plan={plan.plan.value} isExample={plan.isExample.value} />,
         ready: () => <later.ReadyScreen model={ready} offline={offline.state} install={install} />,
-        learn: () => <later.LearnScreen model={learn} />,
+        learn: () => <LearnScreen />,
         share: () => <later.ShareScreen plan={plan} />,
       }}
       foot={

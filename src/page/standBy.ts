@@ -3,7 +3,6 @@ import { keepStorage, watchInstall } from '../offline/install.ts';
 import { keepVoice } from '../offline/keepVoice.ts';
 import { createOffline } from '../offline/offline.ts';
 import { motionLeave } from '../sensors/motion.ts';
-import { createLearnModel } from '../session/ear/learnModel.ts';
 import { afterPaint } from '../session/phone/afterPaint.ts';
 import { createScreenLock, noSleepVideo } from '../session/phone/screenLock.ts';
 import { readBattery, readFreeMB } from '../session/ready/battery.ts';
@@ -58,13 +57,17 @@ const createStored = ({ speaker, path, englishPath }: Ground, { run }: Running) 
 export const createStandBy = (ground: Ground, running: Running) => ({
   install: watchInstall(),
   ready: createReady(ground, running),
-  learn: createLearnModel({
-    speaker: ground.speaker,
-    time: pageTime,
-    talk: ground.choices.talk,
-    newSeed: Date.now,
-    nav: navigator,
-  }),
+  /** The tones and the quiz about them, loaded with their screen. */
+  learn: async () => {
+    const { createLearnModel } = await import('../session/ear/learnModel.ts');
+    return createLearnModel({
+      speaker: ground.speaker,
+      time: pageTime,
+      talk: ground.choices.talk,
+      newSeed: Date.now,
+      nav: navigator,
+    });
+  },
   offline: createStored(ground, running),
 });
 

@@ -72,6 +72,28 @@ describe('without a network', () => {
     await close();
   });
 
+  test('the days before a race are there, figures and all, and remember from screen to screen', async () => {
+    const { page, close } = await open('');
+    await offlineReady(page);
+    await page.context().setOffline(true);
+    await page.reload();
+    const visit = async (screen: string, name: string): Promise<void> => {
+      await page.goto(`${inject('origin')}/#/${screen}`);
+      await page.getByRole('heading', { level: 1, name, exact: true }).waitFor();
+    };
+    const date = page.getByLabel('Date of the race');
+    await visit('day', 'Race day');
+    await date.fill('2027-05-02');
+    await visit('goal', 'Goal');
+    await visit('fuel', 'Fuel');
+    await visit('paper', 'Paper');
+    await visit('whatIf', 'What if');
+    await visit('learn', 'The tones');
+    await visit('day', 'Race day');
+    expect(await date.inputValue()).toBe('2027-05-02');
+    await close();
+  });
+
   test('can be installed: a manifest with its icons, and a worker', async () => {
     const { page, close } = await open('');
     await offlineReady(page);

@@ -38,3 +38,17 @@ export const later = <Props extends object>(
     );
   };
 };
+
+/**
+ * A screen that is loaded together with what it shows: side by side, for the one need not wait for the other.
+ * @param models  gives the same on every call, so that what was typed on one screen is there on the next
+ */
+export const laterWith = <Models, Props extends object>(
+  load: () => Promise<ComponentType<Props>>,
+  models: () => Promise<Models>,
+  propsOf: (models: Models) => Props,
+): FunctionComponent =>
+  later(async () => {
+    const [Screen, made] = await Promise.all([load(), models()]);
+    return () => <Screen {...propsOf(made)} />;
+  });
