@@ -79,7 +79,7 @@ export const hasEvenSteps = (line: Polyline, runs: readonly Run[], sigmaM: numbe
 const MOST = 0.8;
 
 /** One pass over a run by the points from one to another, both included, counted forward. */
-export const passOver = (line: Polyline, run: Run, from: number, to: number): Pass => {
+const passOver = (line: Polyline, run: Run, from: number, to: number): Pass => {
   const count: number[] = [];
   const alongM: number[] = [];
   for (let i = from; i <= to; i++) {

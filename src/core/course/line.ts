@@ -48,11 +48,9 @@ export interface CourseLine {
 }
 
 /**
- * Variance of the line's length per metre where nothing is known against it (surveys of one's own lines: about half a
- * metre a kilometre), and what a mismatch with the official distance adds: where a recording is 1 % too long as a
- * whole, kilometres of it are too long by 0.6 to 1.4 %.
+ * What a mismatch with the official distance adds to the variance of the line's length per metre: where a recording is
+ * 1 % too long as a whole, kilometres of it are too long by 0.6 to 1.4 %.
  */
-const DOUBT_M2_PER_M = 0.3 / 1000;
 const MISMATCH_SHARE = 0.4;
 const MISMATCH_OVER_M = 1000;
 /**
@@ -151,7 +149,7 @@ export const measureLine = (
   const lengthM = sumM[n - 1] as number;
   const gaps = gapsExplain(sumM, straight.gaps, officialM) ? straight.gaps : [];
   const mismatch = gaps.length > 0 ? 0 : lengthM / officialM - 1;
-  const perM = DOUBT_M2_PER_M + (MISMATCH_SHARE * mismatch) ** 2 * overM(mismatch);
+  const perM = straight.doubtM2PerM + (MISMATCH_SHARE * mismatch) ** 2 * overM(mismatch);
   const bends = bendDoubts(straight.eastM, straight.northM, sumM);
   let bent = 0;
   let corners = 0;

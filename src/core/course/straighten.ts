@@ -9,10 +9,11 @@
  */
 
 import { type Corner, cornerAt } from './corners.ts';
-import { hasEvenSteps, passOver } from './evenSteps.ts';
+import { hasEvenSteps } from './evenSteps.ts';
 import { cornersOf, lay, type PassesOf, type Vertex } from './lay.ts';
 import { roadRunAgain } from './road.ts';
 import { layRoad } from './roadLaid.ts';
+import { layRow } from './rowLaid.ts';
 import { at, medianLegM, type Polyline, runsOf, shakeM } from './runs.ts';
 
 /** Shake below this is rounding; the line is then left nearly as it is. */
@@ -20,6 +21,12 @@ const MIN_SHAKE_M = 0.2;
 /** A line drawn by hand or by an organiser with few points has corners, not shake. */
 const MAX_SHAKE_M = 5;
 const MAX_LEG_M = 40;
+
+/** Where nothing is known against a line: surveys of one's own lines are off by about half a metre a kilometre. */
+const DOUBT_M2_PER_M = 0.3 / 1000;
+
+/** Where steps are uneven they tell no length. */
+const NO_PASSES: PassesOf = () => [];
 
 export interface Straightened extends Polyline {
   /** Which point of the input each vertex stands for; corners get a value between their neighbours. */
@@ -29,6 +36,8 @@ export interface Straightened extends Polyline {
   /** Length to be added at each vertex, half of it before and half behind, m. */
   readonly addM: Float64Array;
   readonly corners: readonly Corner[];
+  /** Variance of length along the way where no corner is, m² per m. */
+  readonly doubtM2PerM: number;
   /** The shake, m. */
   readonly shakeM: number;
   /** Vertices that part the line into pieces of equal length: where a road run more than once begins again. */
@@ -58,22 +67,36 @@ export const straighten = (line: Polyline): Straightened => {
       doubtM2: new Float64Array(points),
       addM: new Float64Array(points),
       corners: [],
+      doubtM2PerM: DOUBT_M2_PER_M,
       shakeM: worst,
       seams: [],
     };
   const road = roadRunAgain(line, worst);
   const laidRoad = road && layRoad(line, road, worst, legM);
   if (laidRoad)
-    return { ...lineOf(laidRoad.vertices), corners: laidRoad.corners, shakeM: worst, seams: laidRoad.seams };
+    return {
+      ...lineOf(laidRoad.vertices),
+      corners: laidRoad.corners,
+      doubtM2PerM: DOUBT_M2_PER_M,
+      shakeM: worst,
+      seams: laidRoad.seams,
+    };
   const runs = runsOf(line, shake, legM);
-  const even = hasEvenSteps(line, runs, worst);
-  const passesOf: PassesOf = (a, b) =>
-    even ? [[passOver(line, a, a.from, a.to), passOver(line, b, b.from, b.to)]] : [];
-  const { vertices, meetings } = lay(line, shake, legM, runs, passesOf);
+  const row = hasEvenSteps(line, runs, worst) ? layRow(line, runs, worst, legM) : null;
+  if (row)
+    return {
+      ...lineOf(row.vertices),
+      corners: row.corners,
+      doubtM2PerM: row.doubtM2PerM,
+      shakeM: worst,
+      seams: [],
+    };
+  const { vertices, meetings } = lay(line, shake, legM, runs, NO_PASSES);
   const first = runs[0] ? [cornerAt(0, null, runs[0], at(shake, 0), legM)] : [];
   return {
     ...lineOf(vertices),
     corners: [...first, ...cornersOf(meetings, legM)],
+    doubtM2PerM: DOUBT_M2_PER_M,
     shakeM: worst,
     seams: [],
   };

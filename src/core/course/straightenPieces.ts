@@ -41,6 +41,7 @@ export const straightenPieces = (line: Polyline, gaps: readonly number[]): Piece
     corners: pieces.flatMap((p, k) =>
       p.corners.map((c) => ({ ...c, vertex: c.vertex + (before[k] as number) })),
     ),
+    doubtM2PerM: Math.max(...pieces.map((p) => p.doubtM2PerM)),
     shakeM: Math.max(...pieces.map((p) => p.shakeM)),
     // A road run again is known as such only where the whole of it was recorded.
     seams: [],
