@@ -25,10 +25,14 @@ const RUNNING_MPS = 2.8;
 const WALKING_MPS = 1;
 
 /** Whether the line's first point is the start, as far as the receiver and the runner's press can tell. */
-const isAtStart = (line: CourseLine, { eastM, northM, mps }: StartPlace): boolean => {
+const isAtStart = (line: CourseLine, { eastM, northM, mps, before }: StartPlace): boolean => {
   if (mps === null) return true;
   const pastM = pastStartM(line, { eastM, northM });
-  if (pastM > ALONG_START_M) return mps > RUNNING_MPS;
+  if (pastM > ALONG_START_M) {
+    // Who stands does not move by that much: what was seen at the line and is not now was thrown aside by the receiver.
+    const stood = mps < WALKING_MPS && before !== null && pastStartM(line, before) < ALONG_START_M;
+    return stood || mps > RUNNING_MPS;
+  }
   return pastM > -ALONG_START_M || mps < WALKING_MPS;
 };
 
