@@ -8,7 +8,7 @@ import { at, type Polyline, type Run } from './runs.ts';
 import { anyLaw, lawOf } from './stepLaw.ts';
 
 /**
- * Lays a line whose points stand at even steps along the way: which step of the way a point is tells how far along its
+ * Lays a line whose points a tool set at even steps along the way: which step of the way a point is tells how far along its
  * street it lies, besides where the street runs. Streets and corners are found together as a broken line with free
  * knots; the lengths of its streets are means over many such lines, drawn as they are probable, since one alone,
  * however good, has some corner on the wrong side of a point. On simulated city streets with 1.5 m of shake and every
@@ -186,8 +186,9 @@ export const layRow = (
   });
   const [first, final] = [streets[0], streets.at(-1)];
   const [firstVertex, lastVertex] = [vertices[0], vertices.at(-1)];
+  // Not a number where too many knots left a street without points: no such line either.
   const sdM = Math.sqrt(squares / Math.max(1, 2 * (last - 1) - 3 * knots.length));
-  if (!first || !final || !firstVertex || !lastVertex || sdM > WORST_FIT * sigmaM) return null;
+  if (!first || !final || !firstVertex || !lastVertex || !(sdM <= WORST_FIT * sigmaM)) return null;
   /** Where the line begins or ends: on the street's row a step on where it was not cut there, else where it was seen. */
   const ends = (
     point: number,

@@ -9,7 +9,7 @@
  */
 
 import { type Corner, cornerAt } from './corners.ts';
-import { hasEvenSteps } from './evenSteps.ts';
+import { errsAlone, hasEvenSteps, passOver } from './evenSteps.ts';
 import { cornersOf, lay, type PassesOf, type Vertex } from './lay.ts';
 import { roadRunAgain } from './road.ts';
 import { layRoad } from './roadLaid.ts';
@@ -24,9 +24,6 @@ const MAX_LEG_M = 40;
 
 /** Where nothing is known against a line: surveys of one's own lines are off by about half a metre a kilometre. */
 const DOUBT_M2_PER_M = 0.3 / 1000;
-
-/** Where steps are uneven they tell no length. */
-const NO_PASSES: PassesOf = () => [];
 
 export interface Straightened extends Polyline {
   /** Which point of the input each vertex stands for; corners get a value between their neighbours. */
@@ -82,7 +79,8 @@ export const straighten = (line: Polyline): Straightened => {
       seams: laidRoad.seams,
     };
   const runs = runsOf(line, shake, legM);
-  const row = hasEvenSteps(line, runs, worst) ? layRow(line, runs, worst, legM) : null;
+  const even = hasEvenSteps(line, runs, worst);
+  const row = even && errsAlone(line, runs) ? layRow(line, runs, worst, legM) : null;
   if (row)
     return {
       ...lineOf(row.vertices),
@@ -91,7 +89,9 @@ export const straighten = (line: Polyline): Straightened => {
       shakeM: worst,
       seams: [],
     };
-  const { vertices, meetings } = lay(line, shake, legM, runs, NO_PASSES);
+  const passesOf: PassesOf = (a, b) =>
+    even ? [[passOver(line, a, a.from, a.to), passOver(line, b, b.from, b.to)]] : [];
+  const { vertices, meetings } = lay(line, shake, legM, runs, passesOf);
   const first = runs[0] ? [cornerAt(0, null, runs[0], at(shake, 0), legM)] : [];
   return {
     ...lineOf(vertices),

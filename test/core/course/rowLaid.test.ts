@@ -1,9 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { errsAlone } from '../../../src/core/course/evenSteps.ts';
 import { GRID, knotEvidence } from '../../../src/core/course/knotEvidence.ts';
 import { best, sweep } from '../../../src/core/course/knots.ts';
 import { type LinePoint, measureLine } from '../../../src/core/course/line.ts';
 import { pointRow } from '../../../src/core/course/pointRow.ts';
+import { runsOf, shakeM } from '../../../src/core/course/runs.ts';
 import { anyLaw, lawOf } from '../../../src/core/course/stepLaw.ts';
 import { straighten } from '../../../src/core/course/straighten.ts';
 import { chanceOf } from '../../../src/core/units/chance.ts';
@@ -141,5 +143,33 @@ describe('knots', () => {
     expect(law.stepM).toBeGreaterThan(15.5);
     expect(law.stepM).toBeLessThan(16.5);
     expect(law.sdM).toBeLessThan(3);
+  });
+});
+
+describe('points of a recording', () => {
+  it('err together, where those that a tool set err each for itself', () => {
+    const chance = chanceOf(5);
+    const streets = Array.from({ length: 12 }, () => 150 + 200 * chance.uniform());
+    const set = zigzag(streets, 12, 1.5, 5);
+    let [east, north] = [0, 0];
+    // First-order Gauss-Markov errors, a third of them new at each point.
+    const next = (x: number): number => 0.67 * x + 1.1 * chance.normal();
+    const clean = zigzag(streets, 12, 0, 5);
+    const recorded = {
+      eastM: clean.eastM.map((e) => {
+        east = next(east);
+        return e + east;
+      }),
+      northM: clean.northM.map((n) => {
+        north = next(north);
+        return n + north;
+      }),
+    };
+    const alone = (line: typeof set): boolean => {
+      const shake = shakeM(line);
+      return errsAlone(line, runsOf(line, shake, 12));
+    };
+    expect(alone(set)).toBe(true);
+    expect(alone(recorded)).toBe(false);
   });
 });
