@@ -66,3 +66,16 @@ export const rowSums = ({ eastM, northM, step }: PointRow): RowSums => {
   }
   return { ...s, before };
 };
+
+/** A value given at the points, at a step of the way between two of them. */
+export const valueAtStep = (row: PointRow, values: ArrayLike<number>, step: number): number => {
+  let [low, high] = [0, row.step.length - 1];
+  while (high - low > 1) {
+    const mid = (low + high) >> 1;
+    if ((row.step[mid] as number) <= step) low = mid;
+    else high = mid;
+  }
+  const [a, b] = [row.step[low] as number, row.step[high] as number];
+  const share = (step - a) / (b - a);
+  return (values[low] as number) * (1 - share) + (values[high] as number) * share;
+};
