@@ -52,7 +52,7 @@ const lengthsAt = (row: PointRow, knots: readonly number[], evidence: KnotEviden
 };
 
 export interface RowKnots {
-  /** Of the most probable line that was seen, in parts of a step. */
+  /** Of the most probable line that was drawn, in parts of a step. */
   readonly knots: readonly number[];
   readonly law: StepLaw;
   /** Where its corners are, m. */
@@ -86,16 +86,17 @@ export const rowKnots = (row: PointRow, runs: readonly Run[], sigmaM: number, st
     FEWEST_DRAWN,
     Math.min(DRAWN, Math.round((DRAWN * POINTS_OF_ALL) / row.step.length)),
   );
-  let [state, least] = [knots, evidence.cost(knots)];
+  let state = knots;
+  let least = Number.POSITIVE_INFINITY;
   for (let i = -NOT_COUNTED; i < count; i++) {
     const phase = Math.floor(GRID * chance.uniform());
     state = sweep(evidence, state, { coarse: i % COARSE_EVERY === 0, phase, choose, seeks: false });
+    if (i < 0) continue;
     const cost = evidence.cost(state);
     if (cost < least) [least, knots] = [cost, state];
-    if (i >= 0)
-      lengthsAt(row, state, evidence).forEach((m, j) => {
-        sumM[j] = at(sumM, j) + m;
-      });
+    lengthsAt(row, state, evidence).forEach((m, j) => {
+      sumM[j] = at(sumM, j) + m;
+    });
   }
   return { knots, law, places: evidence.places(knots), lengthM: sumM.map((m) => m / count) };
 };
