@@ -118,12 +118,14 @@ const closeTraverse = (
  * Measures a recorded line leg by leg on the ellipsoid and scales it to the official distance: a recording's own length
  * is wrong by 0.3 to 3 %, the measured course's is not.
  * @param on the plane to lay it on; absent: one at its first point
+ * @param steps 'cut' where a step between two points was cut in mid-line, so that the points are no row of even steps
  * @returns null where fewer than two distinct points are left
  */
 export const measureLine = (
   points: readonly LinePoint[],
   officialM: number,
   on?: Plane,
+  steps: 'whole' | 'cut' = 'whole',
 ): CourseLine | null => {
   const recordedM = wayM(points);
   const laps = lapsIn(points, recordedM, officialM);
@@ -135,7 +137,7 @@ export const measureLine = (
     eastM: Float64Array.from(kept, (p) => eastM(plane, p)),
     northM: Float64Array.from(kept, (p) => northM(plane, p)),
   };
-  const straight = straightenPieces(asRecorded, gapsIn(asRecorded));
+  const straight = straightenPieces(asRecorded, gapsIn(asRecorded), steps);
   const vertices = Array.from(straight.eastM, (e, i) => pointOn(plane, e, straight.northM[i] as number));
   const n = vertices.length;
   const sumM = new Float64Array(n);

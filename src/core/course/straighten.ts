@@ -51,8 +51,11 @@ const lineOf = (
   addM: Float64Array.from(vertices, (v) => v.addM),
 });
 
-/** @param line points in metres, in order of running; left as it is where it does not shake */
-export const straighten = (line: Polyline): Straightened => {
+/**
+ * @param line points in metres, in order of running; left as it is where it does not shake
+ * @param steps whether a step between two points was cut in mid-line
+ */
+export const straighten = (line: Polyline, steps: 'whole' | 'cut' = 'whole'): Straightened => {
   const shake = shakeM(line).map((sigma) => Math.max(MIN_SHAKE_M, sigma));
   const worst = shake.reduce((most, sigma) => Math.max(most, sigma), 0);
   const points = line.eastM.length;
@@ -80,7 +83,7 @@ export const straighten = (line: Polyline): Straightened => {
     };
   const runs = runsOf(line, shake, legM);
   const even = hasEvenSteps(line, runs, worst);
-  const row = even && errsAlone(line, runs) ? layRow(line, runs, worst, legM) : null;
+  const row = steps === 'whole' && even && errsAlone(line, runs) ? layRow(line, runs, worst, legM) : null;
   if (row)
     return {
       ...lineOf(row.vertices),

@@ -21,14 +21,14 @@ const joined = (parts: readonly Float64Array[]): Float64Array => {
  * other.
  * @param gaps the points at which gaps begin
  */
-export const straightenPieces = (line: Polyline, gaps: readonly number[]): Pieced => {
-  if (gaps.length === 0) return { ...straighten(line), gaps };
+export const straightenPieces = (line: Polyline, gaps: readonly number[], steps: 'whole' | 'cut'): Pieced => {
+  if (gaps.length === 0) return { ...straighten(line, steps), gaps };
   const ends = [...gaps.map((i) => i + 1), line.eastM.length];
   const pieces = ends.map((to, k) => {
     const from = k === 0 ? 0 : (ends[k - 1] as number);
     return {
       from,
-      ...straighten({ eastM: line.eastM.slice(from, to), northM: line.northM.slice(from, to) }),
+      ...straighten({ eastM: line.eastM.slice(from, to), northM: line.northM.slice(from, to) }, steps),
     };
   });
   const before = pieces.map((_, k) => pieces.slice(0, k).reduce((sum, p) => sum + p.eastM.length, 0));

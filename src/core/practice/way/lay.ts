@@ -119,6 +119,10 @@ export const roadOn = (course: PracticeCourse): ((leastM: number) => CourseLine)
   return (leastM) => (lapM === null ? first.line : again(first.lap, Math.ceil(leastM / lapM)));
 };
 
+/** What a line measures by itself, its shake taken out: the mean of what it may be, not what one way of laying it has. */
+const measuredM = (line: CourseLine): number =>
+  line.gaps.length > 0 ? lineM(line) : line.officialM * (1 + line.mismatch);
+
 /** Lays a course on the ground, both ways; null where its points are no line. */
 export const layCourse = ({ points, lengthM: knownM }: PracticeCourse): LaidCourse | null => {
   const lap = closedLap(points);
@@ -127,10 +131,12 @@ export const layCourse = ({ points, lengthM: knownM }: PracticeCourse): LaidCour
   // A road run there and back is known to turn where it does: it stays as it is.
   const isRound = lap !== null && asGiven.knownM.length === 1;
   const way = isRound ? begunOnAStraight(lap) : (lap ?? points);
-  const rough = isRound ? (measureLine(way, asGiven.officialM) ?? asGiven) : asGiven;
-  const lengthM = knownM ?? lineM(rough);
+  // Closed and begun elsewhere, the steps that were cut where the file begins and ends lie in mid-line.
+  const steps = lap === null ? 'whole' : 'cut';
+  const rough = isRound ? (measureLine(way, asGiven.officialM, undefined, steps) ?? asGiven) : asGiven;
+  const lengthM = knownM ?? measuredM(rough);
   const laid = (of: readonly LinePoint[], on: Plane): LaidLine[] => {
-    const line = measureLine(of, lengthM, on);
+    const line = measureLine(of, lengthM, on, steps);
     return line === null ? [] : [laidLine(line, lap !== null)];
   };
   const lines = [...laid(way, rough.plane), ...laid(way.toReversed(), rough.plane)];
