@@ -7,7 +7,7 @@ import { FIELDS, runnerOf } from './people.ts';
 import { race, talkShare } from './race.ts';
 import { mean, rms } from './stats.ts';
 import { fixed, percent, printTable } from './table.ts';
-import { planOf, type Reception, worldOf } from './worlds.ts';
+import { planOf, RECEIVED, type Reception, worldOf } from './worlds.ts';
 
 /** The words about pace that a mixed field hears, none of whom answers: how many, how true, and how much of the race. */
 const TEN = planOf({
@@ -21,12 +21,6 @@ const TEN = planOf({
     { atM: 6100, offers: ['water'] },
   ],
 });
-const RECEIVED = [
-  'open',
-  'town',
-  'tall, two tunnels',
-  'town, no speed',
-] as const satisfies readonly Reception[];
 
 /** Leaves the plan by 1.2 to 4.2 % for 1.5 to 3.5 km; half of them were carried away at the start. */
 const departing = (seed: number): Partial<RunnerModel> => {

@@ -2,7 +2,7 @@ import type { ReceiverModel } from '../../src/sensors/simulatedReceiver.ts';
 import { SHAPES } from './courses.ts';
 import { type Shown, shownIn } from './curve.ts';
 import { type Raced, race } from './race.ts';
-import { planOf, type Reception, type World, worldOf } from './worlds.ts';
+import { planOf, RECEIVED, type Reception, type World, worldOf } from './worlds.ts';
 
 export const PLAN = planOf({ distanceM: 10000, goalS: 2700, checkpointsM: [5000] });
 export const PACE_S_PER_KM = (PLAN.goalS / PLAN.distanceM) * 1000;
@@ -16,7 +16,7 @@ export interface Air {
   readonly receiver: Partial<ReceiverModel>;
 }
 export const AIRS: readonly Air[] = [
-  ...(['open', 'town', 'tall, two tunnels', 'town, no speed'] as const).map((name) => ({
+  ...RECEIVED.map((name) => ({
     name,
     reception: name,
     receiver: {},

@@ -4,7 +4,7 @@ import { SHAPES } from './courses.ts';
 import { race } from './race.ts';
 import { mean, rms } from './stats.ts';
 import { fixed, percent, printTable } from './table.ts';
-import { planOf, type Reception, type World, worldOf } from './worlds.ts';
+import { planOf, RECEIVED, type Reception, type World, worldOf } from './worlds.ts';
 
 /**
  * What is said of pace, held against what was true: runners too quick from the gun, behind a surge of the first half
@@ -24,12 +24,6 @@ const SURGE_M = 90;
 const SURGE = 0.12;
 const TOO_QUICK = [0, 4, 8, 12, 20] as const;
 const CHANGES = [-20, -12, -8, -4, 4, 8, 12, 20] as const;
-const RECEIVED = [
-  'open',
-  'town',
-  'tall, two tunnels',
-  'town, no speed',
-] as const satisfies readonly Reception[];
 
 export type SizedKind = 'opening' | 'ease' | 'quicken' | 'settle' | 'push';
 

@@ -19,6 +19,13 @@ export const RECEPTIONS = {
   'town, no speed': { ...TOWN, speedSdMps: null },
 } satisfies Record<string, ReceiverModel>;
 export type Reception = keyof typeof RECEPTIONS;
+/** All of them, the best first. */
+export const RECEIVED = [
+  'open',
+  'town',
+  'tall, two tunnels',
+  'town, no speed',
+] as const satisfies readonly Reception[];
 
 /** What the engine has beside fixes: a course line, presses at the boards, or nothing. */
 export const MODES = ['course', 'marks', 'bare'] as const;

@@ -100,7 +100,7 @@ export const sweep = (evidence: KnotEvidence, old: readonly number[], how: Sweep
     if (none) costs.push(through(null, k));
     return places[how.choose(costs)] ?? null;
   };
-  /** Whether one knot between explains as much as two, and where; null where it does not. */
+  /** Where one knot explains as much as the one at y and knot k behind it; null where none does. */
   const mergedTo = (y: number, k: number): number | null => {
     const [z, next] = [old[k] as number, old[k + 1] as number];
     evidence.pass(here, out.at(-1) as number, y, one);
@@ -133,9 +133,9 @@ export const sweep = (evidence: KnotEvidence, old: readonly number[], how: Sweep
     }
     const after = old[k + 1];
     if (how.coarse && how.seeks && after !== undefined && z - y <= MERGED && after - x <= MOST) {
-      const one = mergedTo(y, k);
-      if (one !== null) {
-        onwards(one);
+      const merged = mergedTo(y, k);
+      if (merged !== null) {
+        onwards(merged);
         k++;
         continue;
       }

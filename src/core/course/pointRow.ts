@@ -1,6 +1,6 @@
 import { at, type Polyline } from './runs.ts';
 
-/** Points of a recorder that sets them at even steps: where each was seen, and which step of the way it is. */
+/** Points that a tool set at even steps: where each was seen, and which step of the way it is. */
 export interface PointRow extends Polyline {
   /** Steps since the first point, whole and growing: one for each point where none is missing. */
   readonly step: Int32Array;

@@ -21,6 +21,7 @@ const FEWEST_DRAWN = 20;
 const POINTS_OF_ALL = 1200;
 /** Every third sweep is a coarse one: it costs five fine ones. */
 const COARSE_EVERY = 3;
+
 /** Knots where one run ends and the next begins, at least two steps apart. */
 const knotsOf = (row: PointRow, runs: readonly Run[]): number[] => {
   const end = GRID * (row.step.at(-1) as number);
